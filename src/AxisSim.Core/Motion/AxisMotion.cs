@@ -1,0 +1,55 @@
+namespace AxisSim.Core.Motion;
+
+/// <summary>Shape of a ramp.</summary>
+public enum RampShape
+{
+    /// <summary>Constant acceleration.</summary>
+    Trapezoid,
+
+    /// <summary>Jerk-limited.</summary>
+    SCurve,
+}
+
+/// <summary>How one axis is commanded to move: slew rate, ramp and shape, all at the axis.</summary>
+/// <remarks>Exactly one of ramp time and acceleration is given; the other follows the slew rate.</remarks>
+public sealed record AxisMotion
+{
+    /// <summary>Greatest rate, rad/s.</summary>
+    public required double SlewRateRadiansPerSecond { get; init; }
+
+    /// <summary>Time from the start rate to the slew rate, s; null when an acceleration is given.</summary>
+    public double? RampSeconds { get; init; }
+
+    /// <summary>Greatest acceleration, rad/s2; null when a ramp time is given.</summary>
+    public double? AccelerationRadiansPerSecondSquared { get; init; }
+
+    /// <summary>Shape of the ramp.</summary>
+    public RampShape Shape { get; init; } = RampShape.Trapezoid;
+
+    /// <summary>For an S-curve: share of the ramp time over which the acceleration rises (and as long falls), above 0 to 0.5.</summary>
+    public double JerkShare { get; init; } = 0.25;
+
+    /// <summary>Rate at which the drive starts and stops without a ramp, rad/s.</summary>
+    public double StartRateRadiansPerSecond { get; init; }
+
+    /// <summary>Greatest acceleration in use, rad/s2: as given, or the one that the ramp time asks for.</summary>
+    public double PeakAcceleration
+    {
+        get
+        {
+            double gain = Math.Max(0.0, SlewRateRadiansPerSecond - StartRateRadiansPerSecond);
+            double share = Shape == RampShape.SCurve ? JerkShare : 0.0;
+            return AccelerationRadiansPerSecondSquared ?? gain / ((RampSeconds ?? throw new InvalidOperationException("a motion needs a ramp time or an acceleration")) * (1.0 - share));
+        }
+    }
+}
+
+/// <summary>What follows the move.</summary>
+public enum FollowUp
+{
+    /// <summary>The axes rest.</summary>
+    Rest,
+
+    /// <summary>The polar axis tracks at the sidereal rate, before, during and after the slew.</summary>
+    Sidereal,
+}

@@ -1,0 +1,192 @@
+using AxisSim.Core.Motors;
+using AxisSim.Core.Sky;
+
+namespace AxisSim.Core.Outcomes;
+
+/// <summary>How a simulated move ends.</summary>
+public enum Verdict
+{
+    /// <summary>It arrives and settles.</summary>
+    Arrives,
+
+    /// <summary>The motor loses sync with its command.</summary>
+    Stalls,
+
+    /// <summary>The clutch slips.</summary>
+    ClutchSlips,
+
+    /// <summary>It arrives but does not settle in the time observed.</summary>
+    DoesNotSettle,
+}
+
+/// <summary>The part of a move in which something happens.</summary>
+public enum MovePhase
+{
+    /// <summary>Speeding up.</summary>
+    Accelerating,
+
+    /// <summary>At the slew rate.</summary>
+    Slewing,
+
+    /// <summary>Slowing down.</summary>
+    Decelerating,
+
+    /// <summary>After the slew.</summary>
+    Following,
+}
+
+/// <summary>Where and when sync was lost.</summary>
+/// <param name="TimeSeconds">Time from the start of the move, s.</param>
+/// <param name="AxisRateRadiansPerSecond">Planned axis rate then, rad/s.</param>
+/// <param name="MotorSpeedRadiansPerSecond">Planned motor speed then, rad/s.</param>
+/// <param name="Phase">Part of the move.</param>
+/// <param name="FullStepping">Whether the drive was full-stepping.</param>
+public sealed record LossOfSync(double TimeSeconds, double AxisRateRadiansPerSecond, double MotorSpeedRadiansPerSecond, MovePhase Phase, bool FullStepping);
+
+/// <summary>Least torque margin over the move: 1 - needed/available.</summary>
+/// <param name="Value">Margin, 1 at most; negative when the need exceeds the pull-out torque.</param>
+/// <param name="TimeSeconds">When, s.</param>
+/// <param name="NeededNewtonMetres">Shaft torque needed then, N m.</param>
+/// <param name="AvailableNewtonMetres">Pull-out torque then, N m.</param>
+/// <param name="MotorSpeedRadiansPerSecond">Planned motor speed then, rad/s.</param>
+public sealed record TorqueMargin(double Value, double TimeSeconds, double NeededNewtonMetres, double AvailableNewtonMetres, double MotorSpeedRadiansPerSecond);
+
+/// <summary>Greatest common factor on inertia, imbalance and friction at which the simulated move still arrives.</summary>
+/// <param name="Value">The factor.</param>
+/// <param name="AtLeast">True when the search stopped at its upper end, so the factor is at least the value.</param>
+public sealed record LoadFactor(double Value, bool AtLeast);
+
+/// <summary>Final offset of the axis from its command, rad, split by cause; positive is ahead.</summary>
+/// <param name="Total">Axis less command at the end of the run.</param>
+/// <param name="Backlash">Part due to the position in the backlash.</param>
+/// <param name="WindUp">Part due to the elastic wind-up under gravity, wind and the rotor's load angle.</param>
+/// <param name="Friction">Part held by friction: the twist that would relax if friction vanished.</param>
+/// <param name="Periodic">Part due to periodic error.</param>
+public sealed record OffsetSplit(double Total, double Backlash, double WindUp, double Friction, double Periodic);
+
+/// <summary>Facts that follow from the settings without simulation.</summary>
+public sealed record DerivedFacts
+{
+    /// <summary>Motor revolutions per axis revolution.</summary>
+    public required double TotalReduction { get; init; }
+
+    /// <summary>Axis angle of a full step, rad.</summary>
+    public required double FullStepRadians { get; init; }
+
+    /// <summary>Axis angle of a microstep, rad.</summary>
+    public required double MicrostepRadians { get; init; }
+
+    /// <summary>Motor speed at the slew rate, rad/s.</summary>
+    public required double MotorSpeedRadiansPerSecond { get; init; }
+
+    /// <summary>Full steps per second at the slew rate.</summary>
+    public required double FullStepsPerSecond { get; init; }
+
+    /// <summary>Pulses (microsteps) per second at the slew rate.</summary>
+    public required double PulsesPerSecond { get; init; }
+
+    /// <summary>Slew rate, rad/s.</summary>
+    public required double SlewRateRadiansPerSecond { get; init; }
+
+    /// <summary>Greatest acceleration at the axis, rad/s2.</summary>
+    public required double AccelerationRadiansPerSecondSquared { get; init; }
+
+    /// <summary>Inertia about the axis at the start pose, kg m2.</summary>
+    public required double AxisInertiaKilogramSquareMetres { get; init; }
+
+    /// <summary>That inertia reflected to the motor shaft, kg m2.</summary>
+    public required double ReflectedInertiaKilogramSquareMetres { get; init; }
+
+    /// <summary>Driving efficiency of the worm.</summary>
+    public required double WormEfficiency { get; init; }
+
+    /// <summary>Driving efficiency of the whole train.</summary>
+    public required double TrainEfficiency { get; init; }
+
+    /// <summary>Whether the worm locks itself.</summary>
+    public required bool SelfLocking { get; init; }
+
+    /// <summary>Worm period at the sidereal rate, s.</summary>
+    public required double WormPeriodSeconds { get; init; }
+
+    /// <summary>Frequency of the rotor on its magnetic spring at the slew current, Hz.</summary>
+    public required double RotorResonanceHertz { get; init; }
+
+    /// <summary>Axis angle of one encoder count, rad; 0 without an encoder.</summary>
+    public required double EncoderCountRadians { get; init; }
+}
+
+/// <summary>Heat and supply over the run.</summary>
+/// <param name="PeakSupplyAmperes">Greatest supply current averaged over 10 ms, A.</param>
+/// <param name="MeanSupplyAmperes">Mean over the slew, A.</param>
+/// <param name="EnergyJoules">Energy drawn from the supply over the run, J.</param>
+/// <param name="LowestBusVolts">Lowest bus voltage, V.</param>
+/// <param name="HighestBusVolts">Highest bus voltage, V.</param>
+/// <param name="EndCelsius">Winding temperature at the end of the run.</param>
+/// <param name="ContinuousCelsius">Winding temperature after slewing without end.</param>
+/// <param name="LimitCelsius">Limit of the insulation class.</param>
+/// <param name="Insulation">Insulation class.</param>
+public sealed record PowerAndHeat(
+    double PeakSupplyAmperes,
+    double MeanSupplyAmperes,
+    double EnergyJoules,
+    double LowestBusVolts,
+    double HighestBusVolts,
+    double EndCelsius,
+    double ContinuousCelsius,
+    double LimitCelsius,
+    InsulationClass Insulation);
+
+/// <summary>How the axis comes to rest after the slew.</summary>
+/// <param name="AgainstRestSeconds">Time from the end of the slew until it stays within the tolerance of its final rest, s; null when it does not.</param>
+/// <param name="AgainstCommandSeconds">The same about the command (a moving one when tracking); null when it does not.</param>
+/// <param name="OvershootRadians">Greatest excursion beyond the final rest in the direction of the approach, rad.</param>
+/// <param name="HoldJumpRadians">Jump of the axis when the current falls, rad; null when it falls outside the run.</param>
+/// <param name="ToleranceRadians">Tolerance, rad.</param>
+public sealed record Settling(double? AgainstRestSeconds, double? AgainstCommandSeconds, double OvershootRadians, double? HoldJumpRadians, double ToleranceRadians);
+
+/// <summary>What one axis does in one move.</summary>
+public sealed record AxisOutcome
+{
+    /// <summary>The axis.</summary>
+    public required MountAxis Axis { get; init; }
+
+    /// <summary>The verdict.</summary>
+    public required Verdict Verdict { get; init; }
+
+    /// <summary>Where sync was lost; null when it was not.</summary>
+    public LossOfSync? Loss { get; init; }
+
+    /// <summary>Full steps lost by the end of the run, rotor less command; a multiple of four.</summary>
+    public required int LostFullSteps { get; init; }
+
+    /// <summary>Time at which the clutch began to slip, s; null when it held.</summary>
+    public double? ClutchSlipSeconds { get; init; }
+
+    /// <summary>Clutch slip by the end of the run, rad.</summary>
+    public double ClutchSlipRadians { get; init; }
+
+    /// <summary>Least torque margin.</summary>
+    public required TorqueMargin Margin { get; init; }
+
+    /// <summary>Load factor; null when the move does not arrive.</summary>
+    public LoadFactor? LoadFactor { get; init; }
+
+    /// <summary>Planned duration of the slew, s.</summary>
+    public required double SlewSeconds { get; init; }
+
+    /// <summary>Settling; null after a stall.</summary>
+    public Settling? Settling { get; init; }
+
+    /// <summary>Final offset by cause.</summary>
+    public required OffsetSplit Offset { get; init; }
+
+    /// <summary>Supply and heat.</summary>
+    public required PowerAndHeat Power { get; init; }
+
+    /// <summary>Facts derived from the settings.</summary>
+    public required DerivedFacts Facts { get; init; }
+
+    /// <summary>Step in use, s.</summary>
+    public required double StepSeconds { get; init; }
+}
