@@ -1,0 +1,91 @@
+using System.Runtime.CompilerServices;
+
+namespace AxisSim.Core.Drives;
+
+/// <summary>Sine and cosine of a command that is quantised to microsteps, averaged over any stretch of the plan.</summary>
+/// <remarks>
+/// The command takes the microstep nearest to the plan. Its mean over a stretch of uniform speed is the difference of running
+/// sums at both ends; the sums are kept for one electrical turn (a whole turn adds nothing).
+/// </remarks>
+internal sealed class MicrostepTable
+{
+    private readonly int _size;
+    private readonly double[] _cos;
+    private readonly double[] _sin;
+    private readonly double[] _cosSum;
+    private readonly double[] _sinSum;
+    private readonly double _cellsPerRadian;
+
+    public MicrostepTable(int microstepsPerFullStep)
+    {
+        _size = 4 * microstepsPerFullStep;
+        _cellsPerRadian = _size / (2.0 * Math.PI);
+        _cos = new double[_size];
+        _sin = new double[_size];
+        _cosSum = new double[_size];
+        _sinSum = new double[_size];
+        for (int k = 0; k < _size; k++)
+        {
+            (_sin[k], _cos[k]) = QuarterTurn(k, microstepsPerFullStep);
+        }
+
+        for (int k = 1; k < _size; k++)
+        {
+            _cosSum[k] = _cosSum[k - 1] + _cos[k - 1];
+            _sinSum[k] = _sinSum[k - 1] + _sin[k - 1];
+        }
+    }
+
+    /// <summary>Mean of cosine and sine of the quantised electrical angle between two angles of the plan, rad.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public (double Cos, double Sin) Mean(double fromRadians, double toRadians)
+    {
+        // Cell k covers half a microstep to either side of microstep k.
+        double from = (fromRadians * _cellsPerRadian) + 0.5;
+        double to = (toRadians * _cellsPerRadian) + 0.5;
+        double fromCell = Math.Floor(from);
+        double toCell = Math.Floor(to);
+        int i = Index(fromCell);
+        if (fromCell == toCell)
+        {
+            return (_cos[i], _sin[i]);
+        }
+
+        int j = Index(toCell);
+        double r = from - fromCell;
+        double q = to - toCell;
+        double scale = 1.0 / (to - from);
+        return (
+            (_cosSum[j] - _cosSum[i] + (q * _cos[j]) - (r * _cos[i])) * scale,
+            (_sinSum[j] - _sinSum[i] + (q * _sin[j]) - (r * _sin[i])) * scale);
+    }
+
+    /// <summary>Sine and cosine built from the first eighth of a turn, so that the table is symmetric to the last bit.</summary>
+    private static (double Sin, double Cos) QuarterTurn(int k, int quarter)
+    {
+        int turn = k / quarter;
+        int inside = k % quarter;
+        double s = First(inside, quarter);
+        double c = First(quarter - inside, quarter);
+        return turn switch
+        {
+            0 => (s, c),
+            1 => (c, -s),
+            2 => (-s, -c),
+            _ => (-c, s),
+        };
+    }
+
+    private static double First(int k, int quarter)
+    {
+        double x = 0.5 * Math.PI * k / quarter;
+        return 2 * k <= quarter ? Math.Sin(x) : Math.Cos(0.5 * Math.PI * (quarter - k) / quarter);
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private int Index(double cell)
+    {
+        long k = (long)cell % _size;
+        return (int)(k < 0 ? k + _size : k);
+    }
+}

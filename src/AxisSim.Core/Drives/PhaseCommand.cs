@@ -1,0 +1,113 @@
+using System.Runtime.CompilerServices;
+
+namespace AxisSim.Core.Drives;
+
+/// <summary>Phase currents commanded over a step, in one part or in two.</summary>
+/// <param name="FirstA">Phase A in the first part, A.</param>
+/// <param name="FirstB">Phase B in the first part, A.</param>
+/// <param name="Split">End of the first part as a fraction of the step; 1 when there is no second part.</param>
+/// <param name="SecondA">Phase A in the second part, A.</param>
+/// <param name="SecondB">Phase B in the second part, A.</param>
+internal readonly record struct PhaseTargets(double FirstA, double FirstB, double Split, double SecondA, double SecondB);
+
+/// <summary>A change of what the drive does at a set time: the mode, or the current.</summary>
+internal readonly record struct DriveEvent(double TimeSeconds, double CurrentAmperes, bool FullStepping);
+
+/// <summary>Turns the planned shaft angle into commanded phase currents, microstepping or full-stepping.</summary>
+/// <remarks>
+/// Microstepping: <c>I cos(Nr q), I sin(Nr q)</c> with q the plan rounded to the nearest microstep, averaged over the step.
+/// Full-stepping: <c>F I sign(cos(Nr p)), F I sign(sin(Nr p))</c>, p the plan; an edge inside a step splits it exactly, for
+/// the clamp of the voltage is not linear and a mean command would be wrong.
+/// </remarks>
+internal struct PhaseCommand
+{
+    private const double QuarterTurn = 0.5 * Math.PI;
+    private readonly MicrostepTable _table;
+    private readonly double _teeth;
+    private readonly double _fraction;
+    private readonly DriveEvent[] _events;
+    private int _next;
+    private double _current;
+    private double _nextTime;
+
+    public PhaseCommand(MicrostepTable table, double teeth, double fullStepFraction, DriveEvent[] events)
+    {
+        _table = table;
+        _teeth = teeth;
+        _fraction = fullStepFraction;
+        _events = events;
+        _current = events[0].CurrentAmperes;
+        FullStepping = events[0].FullStepping;
+        _next = 1;
+        _nextTime = events.Length > 1 ? events[1].TimeSeconds : double.PositiveInfinity;
+    }
+
+    public bool FullStepping { get; private set; }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public PhaseTargets Over(in Motors.StepContext step)
+    {
+        double from = _teeth * step.PlanStartRadians;
+        double to = _teeth * step.PlanEndRadians;
+        if (_nextTime < step.StartSeconds + step.StepSeconds)
+        {
+            return OverEvent(step, from, to);
+        }
+
+        if (!FullStepping)
+        {
+            (double c, double s) = _table.Mean(from, to);
+            return new PhaseTargets(_current * c, _current * s, 1.0, 0.0, 0.0);
+        }
+
+        double level = _current * _fraction;
+        double first = Math.Floor(from / QuarterTurn);
+        double last = Math.Floor(to / QuarterTurn);
+        (double a, double b) = Signs(first);
+        if (first == last)
+        {
+            return new PhaseTargets(level * a, level * b, 1.0, 0.0, 0.0);
+        }
+
+        double split = ((Math.Max(first, last) * QuarterTurn) - from) / (to - from);
+        (double nextA, double nextB) = Signs(last);
+        return new PhaseTargets(level * a, level * b, split, level * nextA, level * nextB);
+    }
+
+    /// <summary>A step in which the mode or the current changes: the command before and after it.</summary>
+    private PhaseTargets OverEvent(in Motors.StepContext step, double from, double to)
+    {
+        double split = Math.Max(0.0, (_nextTime - step.StartSeconds) / step.StepSeconds);
+        double mid = from + (split * (to - from));
+        (double a, double b) = Part(from, mid);
+        while (_nextTime < step.StartSeconds + step.StepSeconds)
+        {
+            _current = _events[_next].CurrentAmperes;
+            FullStepping = _events[_next].FullStepping;
+            _next++;
+            _nextTime = _next < _events.Length ? _events[_next].TimeSeconds : double.PositiveInfinity;
+        }
+
+        (double c, double d) = Part(mid, to);
+        return new PhaseTargets(a, b, split, c, d);
+    }
+
+    private readonly (double A, double B) Part(double from, double to)
+    {
+        if (FullStepping)
+        {
+            (double a, double b) = Signs(Math.Floor(0.5 * (from + to) / QuarterTurn));
+            return (_current * _fraction * a, _current * _fraction * b);
+        }
+
+        (double c, double s) = _table.Mean(from, to);
+        return (_current * c, _current * s);
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static (double A, double B) Signs(double quarter)
+    {
+        int q = (int)((long)quarter & 3);
+        return (q is 0 or 3 ? 1.0 : -1.0, q < 2 ? 1.0 : -1.0);
+    }
+}
