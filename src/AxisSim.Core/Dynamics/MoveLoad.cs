@@ -15,8 +15,9 @@ internal struct MoveLoad : ILoadLaw
     private readonly MountLoad _load;
     private readonly MountAxis _axis;
     private readonly MotorPlan _other;
-    private readonly PeriodicErrorLaw _periodic;
-    private readonly WindTorque? _wind;
+    private readonly PeriodicError _periodic;
+    private readonly double _wormTurns;
+    private readonly bool _hasPeriodic;
     private readonly SyncProbe _probe;
     private readonly double _inverseWormRatio;
     private readonly bool _shaftIsNode;
@@ -39,8 +40,9 @@ internal struct MoveLoad : ILoadLaw
         _load = setup.Load;
         _axis = axis;
         _other = plan.At(axis == MountAxis.Polar ? MountAxis.Declination : MountAxis.Polar);
-        _periodic = new PeriodicErrorLaw(model.Train.Worm);
-        _wind = WindTorque.Acts(setup.Disturbances) ? new WindTorque(setup.Disturbances) : null;
+        _periodic = model.Train.Worm.PeriodicError;
+        _wormTurns = model.Train.Worm.Ratio;
+        _hasPeriodic = _periodic != Gearing.PeriodicError.None;
         _probe = probe;
         _shaftIsNode = shaftIsNode;
         _inverseWormRatio = 1.0 / wormRatio;
@@ -66,13 +68,13 @@ internal struct MoveLoad : ILoadLaw
             InertiaFactorRate = ((_load.Inertia(_axis, _other.Position(end)) / _inertiaAtStart) - _factor) / blockSeconds;
         }
 
-        if (_periodic.Acts)
+        if (_hasPeriodic)
         {
             _worm = (_shaftIsNode ? state.Shaft : state.Rotor) * _inverseWormRatio;
             _wormRate = (_shaftIsNode ? state.ShaftSpeed : state.RotorSpeed) * _inverseWormRatio;
-            (_error, _slope) = _periodic.At(_worm);
-            (double errorEnd, _) = _periodic.At(_worm + (_wormRate * blockSeconds));
-            _errorRate = (errorEnd - _error) / blockSeconds;
+            _error = PeriodicErrorLaw.Value(_periodic, _wormTurns, _worm);
+            _slope = PeriodicErrorLaw.Slope(_periodic, _wormTurns, _worm);
+            _errorRate = (PeriodicErrorLaw.Value(_periodic, _wormTurns, _worm + (_wormRate * blockSeconds)) - _error) / blockSeconds;
         }
     }
 
@@ -97,7 +99,7 @@ internal struct MoveLoad : ILoadLaw
     {
         double other = _other.Position(seconds);
         MountPose pose = _axis == MountAxis.Polar ? new MountPose(axisRadians, other) : new MountPose(other, axisRadians);
-        double torque = _load.GravityTorque(_axis, pose) + (_wind?.At(seconds) ?? 0.0);
+        double torque = _load.GravityTorque(_axis, pose);
         if (_axis == MountAxis.Declination)
         {
             // The turning polar axis throws the payload outwards: half the slope of its inertia times its rate squared.

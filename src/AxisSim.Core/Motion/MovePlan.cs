@@ -11,7 +11,7 @@ internal sealed class MovePlan
     public MovePlan(MountSetup setup)
     {
         MoveSettings move = setup.Move;
-        PolarTracking = move.FollowUp == FollowUp.Sidereal ? SkyRates.SiderealRadiansPerSecond : 0.0;
+        PolarTracking = move.FollowUp == FollowUp.Sidereal ? SkyRates.MeanSiderealRadiansPerSecond : 0.0;
         PolarProfile = Profile(setup.Polar, move.End.PolarRadians - move.Start.PolarRadians);
         DeclinationProfile = Profile(setup.Declination, move.End.DeclinationRadians - move.Start.DeclinationRadians);
         _polar = new MotorPlan(move.Start.PolarRadians, PolarProfile, PolarTracking, 1.0);

@@ -1,0 +1,22 @@
+using AxisSim.Core.Motors;
+
+namespace AxisSim.Core.Dynamics;
+
+/// <summary>Sees each step after it was taken; structs, compiled into the loop.</summary>
+internal interface IStepObserver
+{
+    /// <summary>False when nothing is wanted, so that the call is compiled away.</summary>
+    static abstract bool Wants { get; }
+
+    void See(in StepContext step, in AxisDynamics<ChopperStepper, MoveLoad> dynamics);
+}
+
+/// <summary>Looks at nothing.</summary>
+internal readonly struct NoObserver : IStepObserver
+{
+    public static bool Wants => false;
+
+    public void See(in StepContext step, in AxisDynamics<ChopperStepper, MoveLoad> dynamics)
+    {
+    }
+}
