@@ -39,7 +39,7 @@ internal static class AxisAssembly
                 train.StiffnessNewtonMetresPerRadian,
                 2.0 * train.DampingRatio * Math.Sqrt(train.StiffnessNewtonMetresPerRadian * inertia),
                 0.5 * train.BacklashRadians),
-            Loss = elastic ? worm : Lumped(worm, stageEfficiency),
+            Loss = elastic ? worm : TotalLoss(train, cold),
             Clutch = train.ClutchNewtonMetres,
             AxisInertia = axisInertia,
             AxisViscous = model.Bearings.ViscousNewtonMetreSecondsPerRadian * cold,
@@ -111,6 +111,12 @@ internal static class AxisAssembly
 
     private static double ShaftInertia(GearTrain train, bool elastic) =>
         elastic ? train.Worm.InertiaKilogramSquareMetres + train.Stages[^1].InertiaKilogramSquareMetres : 0.0;
+
+    /// <summary>Loss from motor shaft to axis with all stages rigid.</summary>
+    public static MeshLoss TotalLoss(GearTrain train, double coldGreaseFactor) =>
+        Lumped(
+            MeshLoss.FromEfficiencies(train.Worm.DrivingEfficiencyWith(coldGreaseFactor), train.Worm.BackDrivingEfficiencyWith(coldGreaseFactor)),
+            train.StageEfficiency);
 
     /// <summary>The worm's loss seen at the motor through rigid stages, whose own loss adds in either direction.</summary>
     private static MeshLoss Lumped(MeshLoss worm, double stageEfficiency)
