@@ -1,0 +1,193 @@
+using AxisSim.Core.Dynamics;
+using AxisSim.Core.Motors;
+
+namespace AxisSim.Core.Outcomes;
+
+/// <summary>Watches every step of one run: trace, loss of sync, settling, supply and heat.</summary>
+internal sealed class MoveRecord
+{
+    private const double SupplyWindowSeconds = 0.010;
+
+    private readonly MoveRun _run;
+    private readonly double _teeth;
+    private readonly double _ratio;
+    private readonly double _slewEnd;
+    private readonly double _sampleSeconds;
+    private readonly double[] _settleError;
+    private double _nextSample;
+    private double _windowEnd = SupplyWindowSeconds;
+    private double _windowCharge;
+    private double _windowTime;
+    private double _sampleTorque;
+    private double _sampleMotorSpeed;
+    private double _sampleSaturated;
+    private double _sampleCharge;
+    private double _sampleTime;
+    private double _slewCharge;
+    private double _slewResistanceJoules;
+    private double? _beyond;
+
+    public MoveRecord(MoveRun run, double teeth, double ratio, double sampleSeconds)
+    {
+        _run = run;
+        _teeth = teeth;
+        _ratio = ratio;
+        _slewEnd = run.Plan.SlewSeconds;
+        _sampleSeconds = sampleSeconds;
+        double step = run.Choice.StepSeconds;
+        _settleError = new double[(int)Math.Ceiling((run.Plan.EndSeconds - _slewEnd) / step) + (2 * MoveRun.BlockSteps) + 1];
+    }
+
+    public Trace Trace { get; } = new();
+
+    /// <summary>Error of the payload against plan and periodic error in every step after the slew, rad.</summary>
+    public ReadOnlySpan<double> SettleErrors => _settleError.AsSpan(0, SettleCount);
+
+    public int SettleCount { get; private set; }
+
+    /// <summary>Time of the first of these errors, s.</summary>
+    public double SettleStart { get; private set; }
+
+    /// <summary>Time at which the load angle passed half a turn for the last time before sync was lost, s.</summary>
+    public double? LostAt { get; private set; }
+
+    /// <summary>Whether the drive was full-stepping then.</summary>
+    public bool LostFullStepping { get; private set; }
+
+    public double? SlipAt { get; private set; }
+
+    public double PeakSupplyAmperes { get; private set; }
+
+    public double MeanSupplyAmperes => _slewCharge / Math.Max(_slewEnd, _run.Choice.StepSeconds);
+
+    public double EnergyJoules { get; private set; }
+
+    public double LowestBusVolts { get; private set; } = double.PositiveInfinity;
+
+    public double HighestBusVolts { get; private set; } = double.NegativeInfinity;
+
+    /// <summary>Mean copper loss of the slew as it would be at 20 degrees Celsius, W.</summary>
+    public double SlewCopperWattsAt20 => _slewResistanceJoules / Math.Max(_slewEnd, _run.Choice.StepSeconds);
+
+    public void See(in StepContext step, in AxisDynamics<ChopperStepper, MoveLoad> dynamics)
+    {
+        AxisState state = dynamics.State;
+        MotorReading reading = dynamics.Motor.Reading;
+        double h = step.StepSeconds;
+        double time = step.StartSeconds + h;
+        double lag = _teeth * (state.Rotor - step.PlanEndRadians);
+        WatchSync(time, lag, dynamics.Motor.FullStepping);
+        if (SlipAt is null && state.Slip != 0.0)
+        {
+            SlipAt = time;
+        }
+
+        WatchSupply(time, h, reading, dynamics.Motor.Celsius);
+        if (time > _slewEnd && SettleCount < _settleError.Length)
+        {
+            if (SettleCount == 0)
+            {
+                SettleStart = time;
+            }
+
+            (double periodic, _) = dynamics.Load.PeriodicError(time, dynamics.WormAxisAngle);
+            _settleError[SettleCount++] = Payload(dynamics) - (step.PlanEndRadians / _ratio) - periodic;
+        }
+
+        _sampleTorque += dynamics.MotorTorque * h;
+        _sampleMotorSpeed += state.RotorSpeed * h;
+        _sampleSaturated += reading.Saturated ? h : 0.0;
+        _sampleCharge += reading.SupplyAmperes * h;
+        _sampleTime += h;
+        if (time >= _nextSample - (0.5 * h))
+        {
+            Sample(time, lag, step, dynamics);
+        }
+    }
+
+    private static double Payload(in AxisDynamics<ChopperStepper, MoveLoad> dynamics) =>
+        dynamics.Parameters.PayloadInertia > 0.0 ? dynamics.State.Payload : dynamics.State.Axis;
+
+    private void WatchSync(double time, double lag, bool fullStepping)
+    {
+        double size = Math.Abs(lag);
+        if (LostAt is not null)
+        {
+            return;
+        }
+
+        if (size <= Math.PI)
+        {
+            _beyond = null;
+        }
+        else if (_beyond is null)
+        {
+            _beyond = time;
+            LostFullStepping = fullStepping;
+        }
+
+        if (size > MoveRun.LostRadians)
+        {
+            LostAt = _beyond;
+        }
+    }
+
+    private void WatchSupply(double time, double h, in MotorReading reading, double celsius)
+    {
+        double charge = reading.SupplyAmperes * h;
+        EnergyJoules += charge * reading.BusVolts;
+        LowestBusVolts = Math.Min(LowestBusVolts, reading.BusVolts);
+        HighestBusVolts = Math.Max(HighestBusVolts, reading.BusVolts);
+        if (time <= _slewEnd)
+        {
+            _slewCharge += charge;
+            _slewResistanceJoules += reading.CopperWatts * h / (1.0 + (WindingHeat.CopperCoefficientPerKelvin * (celsius - 20.0)));
+        }
+
+        _windowCharge += charge;
+        _windowTime += h;
+        if (time >= _windowEnd)
+        {
+            PeakSupplyAmperes = Math.Max(PeakSupplyAmperes, _windowCharge / _windowTime);
+            _windowCharge = 0.0;
+            _windowTime = 0.0;
+            _windowEnd += SupplyWindowSeconds;
+        }
+    }
+
+    private void Sample(double time, double lag, in StepContext step, in AxisDynamics<ChopperStepper, MoveLoad> dynamics)
+    {
+        AxisState state = dynamics.State;
+        MotorReading reading = dynamics.Motor.Reading;
+        double planned = step.PlanEndRadians / _ratio;
+        (double a, double b) = dynamics.Motor.Currents;
+        Trace.TimeSeconds.Add(time);
+        Trace.PlannedAngleRadians.Add(planned);
+        Trace.PlannedRateRadiansPerSecond.Add(step.PlanRateRadiansPerSecond / _ratio);
+        Trace.ActualRateRadiansPerSecond.Add(state.AxisSpeed);
+        Trace.MotorSpeedRadiansPerSecond.Add(_sampleMotorSpeed / _sampleTime);
+        Trace.AxisErrorRadians.Add(state.Axis - planned);
+        Trace.PayloadErrorRadians.Add(Payload(dynamics) - planned);
+        Trace.LoadAngleRadians.Add(lag);
+        Trace.MotorTorqueNewtonMetres.Add(_sampleTorque / _sampleTime);
+        Trace.PhaseACurrentAmperes.Add(a);
+        Trace.PhaseBCurrentAmperes.Add(b);
+        Trace.SaturationShare.Add(_sampleSaturated / _sampleTime);
+        Trace.BusVolts.Add(reading.BusVolts);
+        Trace.SupplyCurrentAmperes.Add(_sampleCharge / _sampleTime);
+        Trace.WindingCelsius.Add(dynamics.Motor.Celsius);
+        Trace.MeshTorqueNewtonMetres.Add(dynamics.MeshTorque);
+        Trace.ClutchSlipRadians.Add(state.Slip);
+        Trace.FullStepping.Add(dynamics.Motor.FullStepping ? 1.0 : 0.0);
+        (_sampleTorque, _sampleMotorSpeed, _sampleSaturated, _sampleCharge, _sampleTime) = (0.0, 0.0, 0.0, 0.0, 0.0);
+        _nextSample = time + _sampleSeconds;
+    }
+}
+
+/// <summary>Hands each step to a record.</summary>
+internal readonly struct MoveRecorder(MoveRecord record) : IStepObserver
+{
+    public static bool Wants => true;
+
+    public void See(in StepContext step, in AxisDynamics<ChopperStepper, MoveLoad> dynamics) => record.See(step, dynamics);
+}

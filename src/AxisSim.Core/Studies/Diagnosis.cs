@@ -1,0 +1,107 @@
+namespace AxisSim.Core.Studies;
+
+/// <summary>Why a move fails.</summary>
+public enum FailureCause
+{
+    /// <summary>The supply voltage limits the current at this speed.</summary>
+    SupplyVoltage,
+
+    /// <summary>Too much inertia for the ramp.</summary>
+    Inertia,
+
+    /// <summary>Too much imbalance.</summary>
+    Imbalance,
+
+    /// <summary>Too much friction of bearings, seals and worm.</summary>
+    Friction,
+
+    /// <summary>Resonance or instability of full-stepping.</summary>
+    Resonance,
+
+    /// <summary>The clutch slips.</summary>
+    Clutch,
+
+    /// <summary>No single change of the load lets it arrive: several together are too much for the motor.</summary>
+    Combined,
+}
+
+/// <summary>A re-run with one thing changed, to see whether that thing is to blame.</summary>
+public enum Counterfactual
+{
+    /// <summary>Ten times the supply voltage.</summary>
+    AmpleVoltage,
+
+    /// <summary>No imbalance.</summary>
+    WithoutImbalance,
+
+    /// <summary>No friction of bearings, seals and worm.</summary>
+    WithoutFriction,
+
+    /// <summary>A tenth of the inertia.</summary>
+    TenthOfInertia,
+
+    /// <summary>Microstepping throughout.</summary>
+    WithoutFullStepping,
+
+    /// <summary>A clutch that does not slip.</summary>
+    RigidClutch,
+}
+
+/// <summary>Result of a counterfactual re-run.</summary>
+/// <param name="Change">What was changed.</param>
+/// <param name="Arrives">Whether the move then arrives.</param>
+public sealed record CounterfactualResult(Counterfactual Change, bool Arrives);
+
+/// <summary>Shaft torques at the moment of failure, N m, in the direction of motion.</summary>
+/// <param name="Inertia">To accelerate rotor, train and load.</param>
+/// <param name="Imbalance">To lift the imbalance (negative when it helps), with wind.</param>
+/// <param name="Friction">Friction of bearings and seals.</param>
+/// <param name="WormLoss">Lost in worm and stages.</param>
+/// <param name="Available">Pull-out torque at that speed and mode.</param>
+public sealed record TorqueShares(double Inertia, double Imbalance, double Friction, double WormLoss, double Available);
+
+/// <summary>A setting whose change may cure a failure.</summary>
+public enum RemedyKind
+{
+    /// <summary>A longer ramp.</summary>
+    LongerRamp,
+
+    /// <summary>A lower slew rate.</summary>
+    LowerSlewRate,
+
+    /// <summary>More slew current, up to the rated.</summary>
+    MoreCurrent,
+
+    /// <summary>Another changeover speed.</summary>
+    Changeover,
+
+    /// <summary>More supply voltage.</summary>
+    MoreVoltage,
+
+    /// <summary>Better balance.</summary>
+    BetterBalance,
+}
+
+/// <summary>The smallest change of one kind that arrives with a load factor of 1.1, found by re-runs.</summary>
+/// <param name="Kind">What to change.</param>
+/// <param name="From">Present value: s, rad/s at the axis, A, motor rad/s, V, or worst imbalance in N m.</param>
+/// <param name="To">Suggested value in the same unit; null when no value of this kind helps.</param>
+/// <param name="Tried">The furthest value tried.</param>
+public sealed record Remedy(RemedyKind Kind, double From, double? To, double Tried)
+{
+    /// <summary>How large the change is: the logarithm of the ratio, by which remedies are ranked.</summary>
+    public double Size => To is not { } to ? double.PositiveInfinity
+        : to <= 0.0 || From <= 0.0 || !double.IsFinite(From) || !double.IsFinite(to) ? 1.0
+        : Math.Abs(Math.Log(to / From));
+}
+
+/// <summary>Cause and cure of a move that fails.</summary>
+/// <param name="Cause">Cause, by counterfactual re-runs.</param>
+/// <param name="Shares">Torques at the moment of failure.</param>
+/// <param name="Counterfactuals">The re-runs.</param>
+/// <param name="Remedies">Remedies, the smallest change first; those that do not help come last.</param>
+public sealed record Diagnosis(
+    FailureCause Cause,
+    TorqueShares Shares,
+    IReadOnlyList<CounterfactualResult> Counterfactuals,
+    IReadOnlyList<Remedy> Remedies);

@@ -1,0 +1,109 @@
+using AxisSim.Core.Dynamics;
+using AxisSim.Core.Gearing;
+using AxisSim.Core.Motion;
+using AxisSim.Core.Outcomes;
+using AxisSim.Core.Sky;
+
+namespace AxisSim.Core.Studies;
+
+/// <summary>Finds why a move fails, by re-running it with one thing changed, and what would cure it.</summary>
+internal static class FailureStudy
+{
+    public static Diagnosis Run(MountSetup setup, MountAxis axis, AxisOutcome outcome, double stepSeconds, Action<double>? progress)
+    {
+        AxisModel model = setup.Axis(axis);
+        bool clutch = outcome.Verdict == Verdict.ClutchSlips;
+        List<Counterfactual> asked =
+        [
+            Counterfactual.AmpleVoltage, Counterfactual.WithoutImbalance, Counterfactual.WithoutFriction, Counterfactual.TenthOfInertia,
+        ];
+        double topSpeed = new MovePlan(setup).At(axis).PeakSpeed * model.Train.TotalRatio;
+        if (topSpeed > model.Drive.ChangeoverRadiansPerSecond)
+        {
+            asked.Add(Counterfactual.WithoutFullStepping);
+        }
+
+        if (double.IsFinite(model.Train.ClutchNewtonMetres))
+        {
+            asked.Add(Counterfactual.RigidClutch);
+        }
+
+        bool[] arrives = new bool[asked.Count];
+        Parallel.For(0, asked.Count, i => arrives[i] = Arrival.Of(Changed(setup, axis, asked[i]), axis, stepSeconds));
+        List<CounterfactualResult> results = [.. asked.Select((change, i) => new CounterfactualResult(change, arrives[i]))];
+        progress?.Invoke(0.2);
+        TorqueShares shares = Shares(setup, axis, outcome);
+        FailureCause cause = Cause(results, shares, outcome, clutch);
+        IReadOnlyList<Remedy> remedies = RemedySearch.Run(setup, axis, stepSeconds, share => progress?.Invoke(0.2 + (0.8 * share)));
+        return new Diagnosis(cause, shares, results, remedies);
+    }
+
+    private static MountSetup Changed(MountSetup setup, MountAxis axis, Counterfactual change)
+    {
+        AxisModel model = setup.Axis(axis);
+        return change switch
+        {
+            Counterfactual.AmpleVoltage => setup.With(axis, model with
+            {
+                Drive = model.Drive with { SupplyVolts = 10.0 * model.Drive.SupplyVolts, SupplyResistanceOhms = 0.0, BrakeLimitVolts = double.PositiveInfinity },
+            }),
+            Counterfactual.WithoutImbalance => setup with { Load = setup.Load.Scaled(1.0, 0.0) },
+            Counterfactual.WithoutFriction => (setup with { Disturbances = setup.Disturbances with { ColdGreaseFactor = 1.0 } }).With(axis, model with
+            {
+                Bearings = new AxisBearings(),
+                Train = model.Train with { Worm = model.Train.Worm with { GivenDrivingEfficiency = 1.0, GivenBackDrivingEfficiency = 1.0 } },
+            }),
+            Counterfactual.TenthOfInertia => setup with { Load = setup.Load.Scaled(0.1, 1.0) },
+            Counterfactual.WithoutFullStepping => setup.With(axis, model with { Drive = model.Drive with { ChangeoverRadiansPerSecond = double.PositiveInfinity } }),
+            _ => setup.With(axis, model with { Train = model.Train with { ClutchNewtonMetres = double.PositiveInfinity } }),
+        };
+    }
+
+    private static FailureCause Cause(List<CounterfactualResult> results, TorqueShares shares, AxisOutcome outcome, bool clutch)
+    {
+        bool Arrives(Counterfactual change) => results.Any(r => r.Change == change && r.Arrives);
+        if (clutch || Arrives(Counterfactual.RigidClutch))
+        {
+            return FailureCause.Clutch;
+        }
+
+        if (outcome.Loss is { FullStepping: true } && Arrives(Counterfactual.WithoutFullStepping))
+        {
+            return FailureCause.Resonance;
+        }
+
+        if (Arrives(Counterfactual.AmpleVoltage))
+        {
+            return FailureCause.SupplyVoltage;
+        }
+
+        (FailureCause Cause, double Share, Counterfactual Change)[] loads =
+        [
+            (FailureCause.Imbalance, shares.Imbalance, Counterfactual.WithoutImbalance),
+            (FailureCause.Friction, shares.Friction + shares.WormLoss, Counterfactual.WithoutFriction),
+            (FailureCause.Inertia, shares.Inertia, Counterfactual.TenthOfInertia),
+        ];
+        (FailureCause Cause, double Share, Counterfactual Change)[] curing = [.. loads.Where(l => Arrives(l.Change))];
+        return curing.Length > 0 ? curing.MaxBy(l => l.Share).Cause : FailureCause.Combined;
+    }
+
+    /// <summary>Needed torque by cause at the moment of failure, or where the margin is least when sync held.</summary>
+    private static TorqueShares Shares(MountSetup setup, MountAxis axis, AxisOutcome outcome)
+    {
+        double time = outcome.Loss?.TimeSeconds ?? outcome.ClutchSlipSeconds ?? outcome.Margin.TimeSeconds;
+        var plan = new MovePlan(setup);
+        double At(MountSetup changed) => Directed(new ShaftNeed(changed, axis, plan).At(time));
+        double all = At(setup);
+        double lossless = At(Changed(setup, axis, Counterfactual.WithoutFriction));
+        AxisModel model = setup.Axis(axis);
+        MountSetup noWormLoss = setup.With(axis, model with
+        {
+            Train = model.Train with { Worm = model.Train.Worm with { GivenDrivingEfficiency = 1.0, GivenBackDrivingEfficiency = 1.0 } },
+        });
+        double friction = At(noWormLoss) - lossless;
+        double gravity = lossless - At(Changed(Changed(setup, axis, Counterfactual.WithoutFriction), axis, Counterfactual.WithoutImbalance));
+        return new TorqueShares(lossless - gravity, gravity, friction, all - lossless - friction, outcome.Margin.AvailableNewtonMetres);
+    }
+
+    private static double Directed((double Speed, double Torque) need) => need.Speed < 0.0 ? -need.Torque : need.Torque;
+}
