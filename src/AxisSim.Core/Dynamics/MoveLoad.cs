@@ -17,6 +17,7 @@ internal struct MoveLoad : ILoadLaw
     private readonly MotorPlan _other;
     private readonly PeriodicError _periodic;
     private readonly double _wormTurns;
+    private readonly WindTorque _wind;
     private readonly bool _hasPeriodic;
     private readonly SyncProbe _probe;
     private readonly double _inverseWormRatio;
@@ -43,6 +44,7 @@ internal struct MoveLoad : ILoadLaw
         _periodic = model.Train.Worm.PeriodicError;
         _wormTurns = model.Train.Worm.Ratio;
         _hasPeriodic = _periodic != Gearing.PeriodicError.None;
+        _wind = new WindTorque(setup.Disturbances);
         _probe = probe;
         _shaftIsNode = shaftIsNode;
         _inverseWormRatio = 1.0 / wormRatio;
@@ -99,7 +101,7 @@ internal struct MoveLoad : ILoadLaw
     {
         double other = _other.Position(seconds);
         MountPose pose = _axis == MountAxis.Polar ? new MountPose(axisRadians, other) : new MountPose(other, axisRadians);
-        double torque = _load.GravityTorque(_axis, pose);
+        double torque = _load.GravityTorque(_axis, pose) + _wind.At(seconds);
         if (_axis == MountAxis.Declination)
         {
             // The turning polar axis throws the payload outwards: half the slope of its inertia times its rate squared.

@@ -141,7 +141,7 @@ internal sealed class MoveRecord
         if (time <= _slewEnd)
         {
             _slewCharge += charge;
-            _slewResistanceJoules += reading.CopperWatts * h / (1.0 + (WindingHeat.CopperCoefficientPerKelvin * (celsius - 20.0)));
+            _slewResistanceJoules += reading.CopperWatts * h / Winding.ResistanceFactor(celsius);
         }
 
         _windowCharge += charge;

@@ -221,7 +221,7 @@ public static class MoveStudy
             record.HighestBusVolts,
             run.Dynamics.Motor.Celsius,
             heat.Balance(record.SlewCopperWattsAt20),
-            Insulation.LimitCelsius(model.Motor.Insulation),
+            model.Motor.Insulation.LimitCelsius(),
             model.Motor.Insulation);
     }
 
