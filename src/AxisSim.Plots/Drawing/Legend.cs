@@ -22,7 +22,7 @@ internal static class Legend
         double y = area.Top + (RowHeight / 2);
         foreach (List<(LegendEntry Entry, double Width)> row in Flow(context, entries, area.Width))
         {
-            double x = flushRight ? area.Right - row.Sum(item => item.Width) - (Between * (row.Count - 1)) : area.Left;
+            double x = flushRight ? area.Right - row.Sum(item => item.Width + Between) + Between : area.Left;
             foreach ((LegendEntry entry, double width) in row)
             {
                 DrawSwatch(context, entry.Look, x, y);
@@ -37,22 +37,16 @@ internal static class Legend
 
     private static List<List<(LegendEntry Entry, double Width)>> Flow(IRenderContext context, IReadOnlyList<LegendEntry> entries, double width)
     {
-        List<List<(LegendEntry, double)>> rows = [];
-        double used = double.PositiveInfinity;
-        foreach (LegendEntry entry in entries)
+        double[] needs = [.. entries.Select(e => SwatchWidth + Gap + context.MeasureText(e.Text, null, TextStyle.LegendSize, TextStyle.Regular).Width)];
+        if (needs.Sum() + (Between * (needs.Length - 1)) <= width)
         {
-            double need = SwatchWidth + Gap + context.MeasureText(entry.Text, null, TextStyle.LegendSize, TextStyle.Regular).Width;
-            if (used + need > width)
-            {
-                rows.Add([]);
-                used = 0;
-            }
-
-            rows[^1].Add((entry, need));
-            used += need + Between;
+            return [[.. entries.Zip(needs)]];
         }
 
-        return rows;
+        // More than a row: columns of one width, read row by row.
+        int columns = Math.Max(1, (int)((width + Between) / (needs.Max() + Between)));
+        double column = ((width + Between) / columns) - Between;
+        return [.. entries.Chunk(columns).Select(row => row.Select(entry => (entry, column)).ToList())];
     }
 
     private static void DrawSwatch(IRenderContext context, Look look, double x, double y)
@@ -85,7 +79,7 @@ internal static class Legend
         at,
         look.Marker,
         null,
-        Marks.MarkerSize,
+        look.MarkerSize,
         look.Hollow ? Palette.Paper : look.Colour,
         look.Colour,
         Marks.MarkerStroke,

@@ -7,7 +7,6 @@ namespace AxisSim.Plots.Drawing;
 /// <summary>Series and marks in the looks of <see cref="Looks"/>.</summary>
 internal static class Marks
 {
-    public const double MarkerSize = 5.5;
     public const double MarkerStroke = 1.8;
 
     /// <summary>A line; a lone point becomes a dot, for a line through one point is nothing.</summary>
@@ -18,7 +17,7 @@ internal static class Marks
         {
             Color = look.Colour,
             StrokeThickness = look.Width,
-            LineStyle = look.Dash,
+            Dashes = DashArray(look),
             LineJoin = LineJoin.Bevel,
             EdgeRenderingMode = EdgeRenderingMode.PreferGeometricAccuracy,
             // OxyPlot's own thinning is off: the points are thinned already, and its clipping is exact.
@@ -27,7 +26,7 @@ internal static class Marks
         if (lone || look.Marker != MarkerType.None)
         {
             series.MarkerType = lone ? MarkerType.Circle : look.Marker;
-            series.MarkerSize = MarkerSize;
+            series.MarkerSize = look.MarkerSize;
             series.MarkerFill = look.Hollow ? Palette.Paper : look.Colour;
             series.MarkerStroke = look.Colour;
             series.MarkerStrokeThickness = MarkerStroke;
@@ -43,7 +42,7 @@ internal static class Marks
         ScatterSeries series = new()
         {
             MarkerType = look.Marker,
-            MarkerSize = MarkerSize,
+            MarkerSize = look.MarkerSize,
             MarkerFill = look.Hollow ? Palette.Paper : look.Colour,
             MarkerStroke = look.Colour,
             MarkerStrokeThickness = MarkerStroke,
@@ -70,9 +69,10 @@ internal static class Marks
         return series;
     }
 
-    /// <summary>A filled band between two ordinates across the whole plot, under the grid's lines and the data.</summary>
-    public static RectangleAnnotation Belt(Look look, double from, double to) => new()
+    /// <summary>A filled band between two ordinates from an abscissa on, under the grid's lines and the data.</summary>
+    public static RectangleAnnotation Belt(Look look, double from, double to, double start = double.NegativeInfinity) => new()
     {
+        MinimumX = start,
         MinimumY = from,
         MaximumY = to,
         Fill = look.Colour,
@@ -80,15 +80,7 @@ internal static class Marks
     };
 
     /// <summary>A vertical line across the whole plot.</summary>
-    public static LineAnnotation Upright(Look look, double x) => new()
-    {
-        Type = LineAnnotationType.Vertical,
-        X = x,
-        Color = look.Colour,
-        StrokeThickness = look.Width,
-        LineStyle = look.Dash,
-        Layer = AnnotationLayer.AboveSeries,
-    };
+    public static UprightLine Upright(Look look, double x) => new() { X = x, Look = look, Layer = AnnotationLayer.AboveSeries };
 
     /// <summary>A horizontal line at zero, quieter than data and clearer than the grid.</summary>
     public static LineAnnotation Zero() => new()
@@ -117,7 +109,12 @@ internal static class Marks
         Layer = AnnotationLayer.AboveSeries,
     };
 
-    /// <summary>The dashes of a look in pixels; null for a solid line.</summary>
-    public static double[]? DashArray(Look look) =>
-        look.Dash.GetDashArray() is { Length: > 0 } dashes ? [.. dashes.Select(dash => dash * look.Width)] : null;
+    /// <summary>Dashes and gaps of a look in widths of its line; null for a solid line. Wider gaps than OxyPlot's, to be seen in grey.</summary>
+    public static double[]? DashArray(Look look) => look.Dash switch
+    {
+        Dash.Dashed => [4.0, 2.4],
+        Dash.Dotted => [1.2, 1.8],
+        Dash.DashDot => [7.0, 2.2, 1.6, 2.2],
+        _ => null,
+    };
 }

@@ -17,6 +17,9 @@ internal sealed record Panel(string Heading, IReadOnlyList<LegendEntry> Legend, 
     /// <summary>Room right of the plot area, for the half of the last tick label.</summary>
     public const double RightMargin = 30;
 
+    /// <summary>Room above the plot area, for the half of the topmost tick label.</summary>
+    private const double TopRoom = 9;
+
     private const double TickRoom = 28;
     public const double AxisTitleRoom = 54;
 
@@ -36,13 +39,13 @@ internal sealed record Panel(string Heading, IReadOnlyList<LegendEntry> Legend, 
             PlotAreaBorderColor = Palette.Frame,
             PlotAreaBorderThickness = new OxyThickness(1),
             Padding = new OxyThickness(0),
-            PlotMargins = new OxyThickness(LeftMargin, 0, RightMargin, horizontalTitle is null ? TickRoom : AxisTitleRoom),
+            PlotMargins = new OxyThickness(LeftMargin, TopRoom, RightMargin, horizontalTitle is null ? TickRoom : AxisTitleRoom),
             TextColor = Palette.Ink,
             DefaultFontSize = TextStyle.TickSize,
             IsLegendVisible = false,
         };
         model.Axes.Add(NewAxis(AxisPosition.Bottom, frame.X, horizontalTitle, Math.Clamp(frame.WidthPixels / 10.0, 60, 110)));
-        model.Axes.Add(NewAxis(AxisPosition.Left, frame.Y, verticalTitle, Math.Clamp(frame.HeightPixels / 4.0, 26, 60)));
+        model.Axes.Add(NewAxis(AxisPosition.Left, frame.Y, verticalTitle, Math.Clamp(frame.HeightPixels / 5.0, 22, 60)));
         return model;
     }
 

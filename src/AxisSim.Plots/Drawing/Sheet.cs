@@ -10,8 +10,8 @@ internal sealed class Sheet : IFigure
 
     private const double TopMargin = 20;
     private const double SideMargin = 24;
-    private const double HeadingHeight = 30;
-    private const double BetweenPanels = 8;
+    private const double HeadingHeight = 28;
+    private const double BetweenPanels = 4;
 
     private readonly string _sentence;
     private readonly IReadOnlyList<Panel> _panels;
@@ -88,6 +88,6 @@ internal sealed class Sheet : IFigure
             Legend.Draw(context, panel.Legend, area, beside);
         }
 
-        return HeadingHeight + (rows * Legend.RowHeight) + (beside ? 0 : 4);
+        return HeadingHeight + (rows * Legend.RowHeight);
     }
 }

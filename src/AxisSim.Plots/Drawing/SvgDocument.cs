@@ -1,13 +1,13 @@
 using System.Globalization;
 using System.Text;
+using System.Text.RegularExpressions;
 using System.Xml;
 using System.Xml.Linq;
-using OxyPlot;
 
 namespace AxisSim.Plots.Drawing;
 
 /// <summary>An SVG drawing from OxyPlot's writer, finished for people: it scales, says what it shows and keeps its layout under another font.</summary>
-internal static class SvgDocument
+internal static partial class SvgDocument
 {
     private static readonly XNamespace s_svg = "http://www.w3.org/2000/svg";
 
@@ -16,7 +16,7 @@ internal static class SvgDocument
     {
         using InterRenderContext measurer = new();
         using MemoryStream raw = new();
-        using (SvgRenderContext context = new(raw, figure.Width, figure.Height, false, measurer, OxyColors.White, true))
+        using (InterSvgContext context = new(raw, figure.Width, figure.Height, measurer))
         {
             figure.Draw(context);
             context.Complete();
@@ -56,11 +56,28 @@ internal static class SvgDocument
             text.SetAttributeValue("font-family", null);
         }
 
+        foreach (XAttribute style in root.Descendants().Attributes("style"))
+        {
+            style.Value = Dashes().Replace(style.Value, InPixels);
+        }
+
         foreach (XAttribute points in root.Descendants().Attributes("points"))
         {
             points.Value = Shorten(points.Value);
         }
     }
+
+    /// <summary>Dashes come in widths of the line, which Skia's context turns into pixels and OxyPlot's SVG writer does not.</summary>
+    private static string InPixels(Match match)
+    {
+        double width = double.Parse(match.Groups["width"].Value, CultureInfo.InvariantCulture);
+        IEnumerable<string> dashes = match.Groups["dashes"].Value.Split(',')
+            .Select(dash => (double.Parse(dash, CultureInfo.InvariantCulture) * width).ToString("0.##", CultureInfo.InvariantCulture));
+        return $"stroke-width:{match.Groups["width"].Value}{match.Groups["between"].Value}stroke-dasharray:{string.Join(',', dashes)}";
+    }
+
+    [GeneratedRegex(@"stroke-width:(?<width>[0-9.]+)(?<between>;.*?)stroke-dasharray:(?<dashes>[0-9.,]+)", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
+    private static partial Regex Dashes();
 
     private static double Number(XElement element, string name, double otherwise) =>
         double.TryParse(element.Attribute(name)?.Value, NumberStyles.Float, CultureInfo.InvariantCulture, out double value) ? value : otherwise;

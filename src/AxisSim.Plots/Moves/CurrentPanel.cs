@@ -23,7 +23,7 @@ internal static class CurrentPanel
         TimePanels.MarkEvent(model, data);
         return new Panel(
             "Phase current",
-            [new("phases A and B, range", Looks.PhaseCurrents), new("amplitude \u221a(A\u00b2 + B\u00b2)", Looks.CurrentAmplitude)],
+            [new("phases A and B (range)", Looks.PhaseCurrents), new("amplitude \u221a(A\u00b2 + B\u00b2)", Looks.CurrentAmplitude)],
             model,
             Height);
     }

@@ -26,9 +26,10 @@ internal static class ErrorPanel
         List<LegendEntry> legend = [new("axis", Looks.AxisError)];
         Span y = (flexible ? Span.Of(axis, payload) : Span.Of(axis)).Holding(0);
         double tolerance = (data.Outcome.Settling?.ToleranceRadians ?? 0) * unit.PerRadian;
+        double rest = Array.FindLast(axis, double.IsFinite);
         if (tolerance > 0)
         {
-            y = y.Holding(tolerance).Holding(-tolerance);
+            y = y.Holding(rest + tolerance).Holding(rest - tolerance);
         }
 
         PlotFrame frame = TimePanels.Frame(data, y.Padded(0.1, 0.1), Height);
@@ -37,8 +38,8 @@ internal static class ErrorPanel
         // A belt thinner than two pixels would look like a grid line: it is shown in the close-up instead.
         if (tolerance * 2.0 * frame.PixelsPerY >= 2.0)
         {
-            model.Annotations.Add(Marks.Belt(Looks.SettleBand, -tolerance, tolerance));
-            legend.Add(new(string.Create(CultureInfo.InvariantCulture, $"settle band \u00b1{tolerance:0.###} {unit.Name}"), Looks.SettleBand));
+            model.Annotations.Add(Marks.Belt(Looks.SettleBand, rest - tolerance, rest + tolerance, data.Outcome.SlewSeconds));
+            legend.Add(new(string.Create(CultureInfo.InvariantCulture, $"\u00b1{tolerance:0.###} {unit.Name} about the final rest"), Looks.SettleBand));
         }
 
         model.Annotations.Add(Marks.Zero());

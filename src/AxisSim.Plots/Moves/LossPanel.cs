@@ -12,8 +12,8 @@ namespace AxisSim.Plots.Moves;
 internal static class LossPanel
 {
     private const double Height = 210;
-    private const double SecondsBefore = 0.6;
-    private const double SecondsAfter = 0.4;
+    private const double SecondsBefore = 0.25;
+    private const double SecondsAfter = 0.15;
     private const double RadiansPerFullStep = Math.PI / 2.0;
     private const double MostSteps = 10.0;
     private const double LeastSteps = 3.0;
@@ -37,7 +37,7 @@ internal static class LossPanel
         model.Annotations.Add(TimePanels.NoteBeside(frame, "sync lost", loss.TimeSeconds));
         return new Panel(
             "Close-up of the loss of sync",
-            [new("rotor less command", Looks.LoadAngle), new("the torque pulls back to the command", Looks.StableRange)],
+            [new("rotor less command", Looks.LoadAngle), new("the torque pulls it back", Looks.StableRange)],
             model,
             Height);
     }

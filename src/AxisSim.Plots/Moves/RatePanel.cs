@@ -19,8 +19,10 @@ internal static class RatePanel
         PlotFrame frame = TimePanels.Frame(data, Span.Of(planned, actual).Holding(0).Padded(0.08, data.Event is null ? 0.12 : 0.3), Height);
         PlotModel model = Panel.NewModel(frame, "Rate, deg/s", null);
         model.Annotations.Add(Marks.Zero());
-        model.Series.Add(Marks.Line(Looks.PlannedRate, Decimation.Line(frame, data.Trace.TimeSeconds, planned)));
+
+        // The plan on top: a light dashed line shows on the black one where both agree, and on its vibration.
         model.Series.Add(Marks.Line(Looks.ActualRate, Decimation.Line(frame, data.Trace.TimeSeconds, actual)));
+        model.Series.Add(Marks.Line(Looks.PlannedRate, Decimation.Line(frame, data.Trace.TimeSeconds, planned)));
         TimePanels.MarkEvent(model, data);
         if (data.Event is (string text, double seconds))
         {

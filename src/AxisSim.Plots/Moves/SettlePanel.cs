@@ -43,7 +43,10 @@ internal static class SettlePanel
         double half = tolerance > 0 ? Math.Clamp(1.15 * largest, LeastTolerances * tolerance, MostTolerances * tolerance) : Math.Max(1.15 * largest, 1e-9);
         AngleUnit unit = AngleUnit.For(half);
 
-        PlotFrame frame = new(new Span(0, shown), new Span(-half * unit.PerRadian, half * unit.PerRadian), Sheet.PlotWidth, Height);
+        // The error about the command is drawn where it fits, and where it is another line.
+        double offset = Math.Abs(final) < half && Math.Abs(final) > 0.02 * half ? final : 0;
+
+        PlotFrame frame = new(new Span(0, shown), new Span((-half + Math.Min(0, offset)) * unit.PerRadian, (half + Math.Max(0, offset)) * unit.PerRadian), Sheet.PlotWidth, Height);
         PlotModel model = Panel.NewModel(frame, "Error, " + unit.Name, "Time from the end of the slew, s");
         List<LegendEntry> legend = [new("about the final rest", Looks.AxisError)];
         if (tolerance > 0)
@@ -54,7 +57,7 @@ internal static class SettlePanel
         }
 
         model.Annotations.Add(Marks.Zero());
-        if (Math.Abs(final) < half && Math.Abs(final) > 0.02 * half)
+        if (offset != 0)
         {
             model.Series.Add(Marks.Line(Looks.CommandError, Decimation.Line(frame, time, MoveData.Scaled(errors, unit.PerRadian))));
             legend.Insert(1, new("about the command", Looks.CommandError));

@@ -21,7 +21,7 @@ internal static class TorquePanel
         [
             new("available (pull-out)", Looks.AvailableTorque),
             new("needed", Looks.NeededTorque),
-            new("delivered, range", Looks.DeliveredTorque),
+            new("delivered (range)", Looks.DeliveredTorque),
         ];
         bool fullSteps = false;
         foreach ((double from, double to) in FullStepTimes(data))

@@ -38,8 +38,12 @@ internal static class PathMarks
         int start = Array.FindIndex(points, p => p.SpeedRadiansPerSecond > AtRestShare * top);
         int stop = Array.FindLastIndex(points, p => p.SpeedRadiansPerSecond > AtRestShare * top);
         Mark(points[Math.Max(0, start - 1)], "start", Looks.PathStart);
-        Mark(points[Array.FindIndex(points, p => p.SpeedRadiansPerSecond >= AtSlewShare * top)], "slew rate reached", Looks.PathSlewReached);
-        Mark(points[Array.FindLastIndex(points, p => p.SpeedRadiansPerSecond >= AtSlewShare * top)], "braking begins", Looks.PathBraking);
+
+        // The torque jumps where a ramp of constant acceleration ends: both marks stand on the ramp's side of the jump.
+        int reached = Array.FindIndex(points, p => p.SpeedRadiansPerSecond >= AtSlewShare * top);
+        int braking = Array.FindLastIndex(points, p => p.SpeedRadiansPerSecond >= AtSlewShare * top);
+        Mark(points[Math.Max(0, reached - 1)], "slew rate reached", Looks.PathSlewReached);
+        Mark(points[Math.Min(points.Length - 1, braking + 1)], "braking begins", Looks.PathBraking);
         Mark(points[Math.Min(points.Length - 1, stop + 1)], "stop", Looks.PathStop);
 
         void Mark(NeedPoint point, string text, Look look)

@@ -24,24 +24,26 @@ internal static class PlanePanel
         OxyThickness margins = model.PlotMargins;
         model.PlotMargins = new OxyThickness(margins.Left, Panel.AxisTitleRoom, margins.Right, margins.Bottom);
 
-        List<LegendEntry> lines = [];
-        List<LegendEntry> markers = [];
-        List<LegendEntry> bands = [];
+        List<LegendEntry> full = [];
+        List<LegendEntry> micro = [];
         List<LegendEntry> path = [];
         List<LegendEntry> limits = [];
         List<List<DataPoint>> drawn = [];
         model.Annotations.Add(Marks.Zero());
         AddUnstable(model, curves, limits);
-        PullOutMarks.AddBand(model, frame, curves, true, Looks.FullSteppedSupply, bands);
-        PullOutMarks.AddBand(model, frame, curves, false, Looks.MicrosteppedSupply, bands);
-        PullOutMarks.AddLine(model, frame, curves, true, Looks.FullStepped, lines, drawn);
-        PullOutMarks.AddLine(model, frame, curves, false, Looks.Microstepped, lines, drawn);
+        PullOutMarks.AddBand(model, frame, curves, true, Looks.FullSteppedSupply, full, drawn);
+        PullOutMarks.AddBand(model, frame, curves, false, Looks.MicrosteppedSupply, micro, drawn);
+        PullOutMarks.AddLine(model, frame, curves, true, Looks.FullStepped, full, drawn);
+        PullOutMarks.AddLine(model, frame, curves, false, Looks.Microstepped, micro, drawn);
         PathMarks.Add(model, frame, curves.Path, path, drawn);
-        PullOutMarks.AddSimulated(model, curves, true, Looks.FullSteppedSimulated, markers, drawn);
-        PullOutMarks.AddSimulated(model, curves, false, Looks.MicrosteppedSimulated, markers, drawn);
+        PullOutMarks.AddSimulated(model, curves, false, Looks.MicrosteppedSimulated, micro, drawn);
+        PullOutMarks.AddSimulated(model, curves, true, Looks.FullSteppedSimulated, full, drawn);
         AddChangeover(model, frame, curves.ChangeoverRadiansPerSecond, limits, drawn);
         LabelBands(model, frame, curves.UnstableBands, drawn);
-        return new Panel("Pull-out torque and the move", [.. lines, .. markers, .. bands, .. path, .. limits], model, PlaneScale.Height);
+
+        // Drawn from the bands up, read from the lines on.
+        IEnumerable<LegendEntry> modes = full.OrderBy(entry => entry.Look.Swatch).Concat(micro.OrderBy(entry => entry.Look.Swatch));
+        return new Panel("Pull-out torque and the move", [.. modes, .. path, .. limits], model, PlaneScale.Height);
     }
 
     private static void AddUnstable(PlotModel model, TorqueSpeedCurves curves, List<LegendEntry> legend)
@@ -59,8 +61,7 @@ internal static class PlanePanel
 
         if (curves.UnstableBands.Count > 0)
         {
-            string ranges = string.Join(", ", curves.UnstableBands.Select(b => $"{PlaneScale.RpmText(b.FromRadiansPerSecond)}\u2013{PlaneScale.RpmText(b.ToRadiansPerSecond)}"));
-            legend.Add(new($"full-stepping unstable: {ranges} rpm", Looks.Unstable));
+            legend.Add(new("unstable in full steps", Looks.Unstable));
         }
     }
 
@@ -87,7 +88,7 @@ internal static class PlanePanel
             double to = Math.Min(PlaneScale.Rpm(band.ToRadiansPerSecond), frame.X.To);
             if (from < to)
             {
-                AddUprightNote(model, frame, "unstable", [0.5 * (from + to), to + Offset(frame), from - Offset(frame)], drawn);
+                AddUprightNote(model, frame, $"unstable {PlaneScale.RpmText(band.FromRadiansPerSecond)}\u2013{PlaneScale.RpmText(band.ToRadiansPerSecond)} rpm", [0.5 * (from + to), to + Offset(frame), from - Offset(frame)], drawn);
             }
         }
     }

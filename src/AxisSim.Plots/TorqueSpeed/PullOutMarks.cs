@@ -9,7 +9,7 @@ namespace AxisSim.Plots.TorqueSpeed;
 internal static class PullOutMarks
 {
     /// <summary>Adds the band under everything else.</summary>
-    public static void AddBand(PlotModel model, PlotFrame frame, TorqueSpeedCurves curves, bool fullStepping, Look look, List<LegendEntry> legend)
+    public static void AddBand(PlotModel model, PlotFrame frame, TorqueSpeedCurves curves, bool fullStepping, Look look, List<LegendEntry> legend, List<List<DataPoint>> drawn)
     {
         PullOutCurve? low = Find(curves, fullStepping, SupplyLevel.Low);
         PullOutCurve? high = Find(curves, fullStepping, SupplyLevel.High);
@@ -19,7 +19,9 @@ internal static class PullOutMarks
         }
 
         double[] rpm = [.. curves.SpeedsRadiansPerSecond.Select(PlaneScale.Rpm)];
-        model.Series.Add(Marks.Band(look, Decimation.Band(frame, rpm, low.ClosedFormNewtonMetres, high.ClosedFormNewtonMetres)));
+        (List<DataPoint> Upper, List<DataPoint> Lower) edges = Decimation.Band(frame, rpm, low.ClosedFormNewtonMetres, high.ClosedFormNewtonMetres);
+        model.Series.Add(Marks.Band(look, edges));
+        drawn.AddRange([edges.Upper, edges.Lower]);
         legend.Add(new(string.Create(CultureInfo.InvariantCulture, $"{Mode(fullStepping)}, {low.SupplyVolts:0.#}\u2013{high.SupplyVolts:0.#} V"), look));
     }
 

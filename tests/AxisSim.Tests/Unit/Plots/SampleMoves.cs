@@ -30,7 +30,7 @@ internal static class SampleMoves
     /// <summary>A move that loses sync while speeding up.</summary>
     public static (Trace Trace, AxisOutcome Outcome) Stalled(double step = 0.002)
     {
-        const double lost = 1.43;
+        const double lost = 1.43; // s
         Trace trace = Run(step, lost, false);
         return (trace, Outcome(Verdict.Stalls, new LossOfSync(lost, Rate * lost / Ramp, Rate * lost / Ramp * TotalRatio, MovePhase.Accelerating, true), null));
     }
@@ -75,8 +75,8 @@ internal static class SampleMoves
 
     private static double PullOut(double w, bool full, double volts)
     {
-        // Km 0.19 N m/A, 1.5 A, 1.5 ohm, 3 mH, 100 teeth: the lesser of the current bound and the voltage bound.
-        const double km = 0.19, amperes = 1.5, resistance = 1.5, inductance = 3e-3;
+        // Km 0.19 N m/A, 1.5 A, 1.5 ohm, 6 mH, 100 teeth: the lesser of the current bound and the voltage bound.
+        const double km = 0.19, amperes = 1.5, resistance = 1.5, inductance = 6e-3;
         double current = km * amperes * (full ? 4 / Math.PI : 1) - 0.01;
         double z = double.Hypot(resistance, 100 * w * inductance);
         double voltage = (km * volts * 4 / Math.PI / z) - (km * km * w * resistance / (z * z)) - 0.01;
@@ -96,7 +96,7 @@ internal static class SampleMoves
     private static double Needed(double t)
     {
         double acceleration = t < Ramp ? Rate / Ramp : t > SlewSeconds - Ramp && t < SlewSeconds ? -Rate / Ramp : 0;
-        double load = (6 * acceleration) + (t < SlewSeconds ? 0.8 : 0) + (4 * 0.64 * Math.Sin(PlannedAngle(t)));
+        double load = (240 * acceleration) + (t < SlewSeconds ? 14 : 0) + (35 * 0.64 * Math.Sin(PlannedAngle(t)));
         double motor = 6e-6 * acceleration * TotalRatio;
         return (load / TotalRatio / (load > 0 ? 0.45 : 1.2)) + motor + (t < SlewSeconds ? 0.005 + (1e-5 * PlannedRate(t) * TotalRatio) : 0);
     }
@@ -135,7 +135,7 @@ internal static class SampleMoves
 
             loadAngle = stalled ? loadAngle - (100 * w * step) : -Math.Asin(Math.Clamp(needed / Math.Max(available, 0.01), -1, 1));
             double electrical = 100 * PlannedAngle(t) * TotalRatio;
-            double current = t < SlewSeconds + 0.5 ? Math.Min(1.5, 24 * 1.27 / double.Hypot(1.5, 100 * w * 3e-3)) : 0.5;
+            double current = t < SlewSeconds + 0.5 ? Math.Min(1.5, 24 * 1.27 / double.Hypot(1.5, 100 * w * 6e-3)) : 0.5;
             (double sin, double cos) = Math.SinCos(electrical);
             trace.TimeSeconds.Add(t);
             trace.PlannedAngleRadians.Add(tracking ? rate * t : PlannedAngle(t));
