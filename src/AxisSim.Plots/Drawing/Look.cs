@@ -82,10 +82,10 @@ internal static class Looks
 
     public static readonly Look Microstepped = new(Swatch.Line, Palette.Blue, 2.6);
     public static readonly Look MicrosteppedSimulated = new(Swatch.Marker, Palette.Blue, Marker: MarkerType.Circle, Hollow: true, MarkerSize: 6.5);
-    public static readonly Look MicrosteppedSupply = new(Swatch.Band, Palette.Tint(Palette.SkyBlue, 0.4));
+    public static readonly Look MicrosteppedSupply = new(Swatch.Band, Palette.Tint(Palette.SkyBlue, 0.35));
     public static readonly Look FullStepped = new(Swatch.Line, Palette.Vermillion, 2.6, Dash.Dashed);
     public static readonly Look FullSteppedSimulated = new(Swatch.Marker, Palette.Vermillion, Marker: MarkerType.Square, MarkerSize: 3.8);
-    public static readonly Look FullSteppedSupply = new(Swatch.Band, Palette.Tint(Palette.Orange, 0.35));
+    public static readonly Look FullSteppedSupply = new(Swatch.Band, Palette.Tint(Palette.Orange, 0.7));
     public static readonly Look Path = new(Swatch.Line, Palette.Black, 2.0);
     public static readonly Look PathStart = new(Swatch.Marker, Palette.Black, Marker: MarkerType.Circle);
     public static readonly Look PathSlewReached = new(Swatch.Marker, Palette.Black, Marker: MarkerType.Triangle);
