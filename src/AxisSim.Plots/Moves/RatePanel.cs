@@ -1,0 +1,34 @@
+using System.Globalization;
+using AxisSim.Plots.Drawing;
+using OxyPlot;
+
+namespace AxisSim.Plots.Moves;
+
+/// <summary>Axis rate, planned and actual.</summary>
+internal static class RatePanel
+{
+    private const double Height = 185;
+
+    /// <summary>Makes the panel.</summary>
+    public static Panel Create(MoveData data)
+    {
+        double[] planned = MoveData.Scaled(data.Trace.PlannedRateRadiansPerSecond, AngleUnit.DegreesPerRadian);
+        double[] actual = MoveData.Scaled(data.Trace.ActualRateRadiansPerSecond, AngleUnit.DegreesPerRadian);
+
+        // Room above the curve for the note of an event.
+        PlotFrame frame = TimePanels.Frame(data, Span.Of(planned, actual).Holding(0).Padded(0.08, data.Event is null ? 0.12 : 0.3), Height);
+        PlotModel model = Panel.NewModel(frame, "Rate, deg/s", null);
+        model.Annotations.Add(Marks.Zero());
+
+        // The plan on top: a light dashed line shows on the black one where both agree, and on its vibration.
+        model.Series.Add(Marks.Line(Looks.ActualRate, Decimation.Line(frame, data.Trace.TimeSeconds, actual)));
+        model.Series.Add(Marks.Line(Looks.PlannedRate, Decimation.Line(frame, data.Trace.TimeSeconds, planned)));
+        TimePanels.MarkEvent(model, data);
+        if (data.Event is (string text, double seconds))
+        {
+            model.Annotations.Add(TimePanels.NoteBeside(frame, string.Create(CultureInfo.InvariantCulture, $"{text} at {seconds:0.00} s"), seconds));
+        }
+
+        return new Panel("Axis rate", [new("planned", Looks.PlannedRate), new("actual", Looks.ActualRate)], model, Height);
+    }
+}

@@ -1,0 +1,89 @@
+using System.Globalization;
+using AxisSim.Core.Outcomes;
+using AxisSim.Plots.Drawing;
+using OxyPlot;
+
+namespace AxisSim.Plots.Moves;
+
+/// <summary>Close-up of the settling: the error about its final rest from the end of the slew on, a few tolerances high.</summary>
+internal static class SettlePanel
+{
+    private const double Height = 210;
+
+    /// <summary>Least height either way, in tolerances: the band is seen to be left and entered.</summary>
+    private const double LeastTolerances = 2.0;
+
+    /// <summary>Greatest height either way, in tolerances: the band stays thick enough to judge by.</summary>
+    private const double MostTolerances = 6.0;
+
+    private const double LeastSeconds = 1.5;
+
+    /// <summary>Makes the panel; null when the run ends with the slew.</summary>
+    public static Panel? Create(MoveData data)
+    {
+        Trace trace = data.Trace;
+        double end = data.Outcome.SlewSeconds;
+        int first = trace.TimeSeconds.FindIndex(t => t >= end);
+        int rest = trace.AxisErrorRadians.FindLastIndex(double.IsFinite);
+        if (first < 0 || rest <= first)
+        {
+            return null;
+        }
+
+        Settling? settling = data.Outcome.Settling;
+        double final = trace.AxisErrorRadians[rest];
+        double observed = trace.TimeSeconds[^1] - end;
+        double shown = settling?.AgainstRestSeconds is double settle ? Math.Min(observed, Math.Max(LeastSeconds, 2.5 * settle)) : observed;
+
+        List<double> time = [.. trace.TimeSeconds.Skip(first).Select(t => t - end)];
+        List<double> errors = [.. trace.AxisErrorRadians.Skip(first)];
+        double[] aboutRest = [.. errors.Select(e => e - final)];
+        double largest = aboutRest.Where((e, i) => double.IsFinite(e) && time[i] <= shown).Select(Math.Abs).DefaultIfEmpty(0).Max();
+        double tolerance = settling?.ToleranceRadians ?? 0;
+        double half = tolerance > 0 ? Math.Clamp(1.15 * largest, LeastTolerances * tolerance, MostTolerances * tolerance) : Math.Max(1.15 * largest, 1e-9);
+        AngleUnit unit = AngleUnit.For(half);
+
+        // The error about the command is drawn where it fits, and where it is another line.
+        double offset = Math.Abs(final) < half && Math.Abs(final) > 0.02 * half ? final : 0;
+
+        PlotFrame frame = new(new Span(0, shown), new Span((-half + Math.Min(0, offset)) * unit.PerRadian, (half + Math.Max(0, offset)) * unit.PerRadian), Sheet.PlotWidth, Height);
+        PlotModel model = Panel.NewModel(frame, "Error, " + unit.Name, "Time from the end of the slew, s");
+        List<LegendEntry> legend = [new("about the final rest", Looks.AxisError)];
+        if (tolerance > 0)
+        {
+            double shownTolerance = tolerance * unit.PerRadian;
+            model.Annotations.Add(Marks.Belt(Looks.SettleBand, -shownTolerance, shownTolerance));
+            legend.Add(new(Text($"settle band \u00b1{shownTolerance:0.###} {unit.Name}"), Looks.SettleBand));
+        }
+
+        model.Annotations.Add(Marks.Zero());
+        if (offset != 0)
+        {
+            model.Series.Add(Marks.Line(Looks.CommandError, Decimation.Line(frame, time, MoveData.Scaled(errors, unit.PerRadian))));
+            legend.Insert(1, new("about the command", Looks.CommandError));
+        }
+
+        model.Series.Add(Marks.Line(Looks.AxisError, Decimation.Line(frame, time, MoveData.Scaled(aboutRest, unit.PerRadian))));
+        if (settling?.AgainstRestSeconds is double seconds && seconds <= shown)
+        {
+            model.Annotations.Add(Marks.Upright(Looks.Settled, seconds));
+            model.Annotations.Add(TimePanels.NoteBeside(frame, Text($"settled {seconds:0.00} s after the slew"), seconds));
+        }
+        else if (settling is not null)
+        {
+            model.Annotations.Add(TimePanels.NoteBeside(frame, Text($"not settled within {observed:0.0} s"), frame.X.To));
+        }
+
+        return new Panel("Close-up of the settling: the final rest is " + Offset(final), legend, model, Height);
+    }
+
+    /// <summary>Where the axis rests, in words.</summary>
+    private static string Offset(double finalRadians)
+    {
+        AngleUnit unit = AngleUnit.For(finalRadians);
+        double value = Math.Abs(finalRadians) * unit.PerRadian;
+        return value < 0.005 ? "at the command" : Text($"{value:0.00} {unit.Name} {(finalRadians > 0 ? "beyond" : "short of")} the command");
+    }
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

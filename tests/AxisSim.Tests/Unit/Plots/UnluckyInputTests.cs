@@ -1,0 +1,117 @@
+using AxisSim.Core.Outcomes;
+using AxisSim.Core.Studies;
+using AxisSim.Plots;
+using AxisSim.Plots.Drawing;
+using OxyPlot;
+using OxyPlot.Series;
+
+namespace AxisSim.Tests.Unit.Plots;
+
+/// <summary>Inputs that a run may well leave behind: nothing, one sample, samples that are no numbers.</summary>
+public sealed class UnluckyInputTests
+{
+    [Fact]
+    public void An_empty_trace_is_refused_in_words()
+    {
+        ArgumentException refusal = Assert.Throws<ArgumentException>(() => Figures.Sheet((new Trace(), SampleMoves.Good().Outcome)));
+        Assert.Contains("no samples", refusal.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_trace_of_uneven_lists_is_refused_in_words()
+    {
+        (Trace trace, AxisOutcome outcome) = SampleMoves.Good(0.5);
+        trace.NeededTorqueNewtonMetres.RemoveAt(3);
+        ArgumentException refusal = Assert.Throws<ArgumentException>(() => Figures.Sheet((trace, outcome)));
+        Assert.Contains("NeededTorqueNewtonMetres", refusal.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_trace_of_one_sample_is_drawn()
+    {
+        (Trace trace, AxisOutcome outcome) = SampleMoves.Good(1000);
+        Assert.Equal(1, trace.Count);
+        AssertDrawn(Figures.Sheet((trace, outcome)));
+    }
+
+    [Fact]
+    public void Samples_that_are_no_numbers_leave_gaps()
+    {
+        foreach ((Trace trace, AxisOutcome outcome) in new[] { SampleMoves.Good(0.02), SampleMoves.Stalled(0.02) })
+        {
+            for (int i = 300; i < trace.Count; i += 7)
+            {
+                trace.AxisErrorRadians[i] = double.NaN;
+                trace.ActualRateRadiansPerSecond[i] = double.PositiveInfinity;
+                trace.MotorTorqueNewtonMetres[i] = double.NegativeInfinity;
+                trace.PhaseACurrentAmperes[i] = double.NaN;
+                trace.LoadAngleRadians[i] = double.NaN;
+            }
+
+            AssertDrawn(Figures.Sheet((trace, outcome)));
+        }
+    }
+
+    [Fact]
+    public void A_quantity_that_is_never_a_number_leaves_its_panel_empty_and_the_others_whole()
+    {
+        (Trace trace, AxisOutcome outcome) = SampleMoves.Good(0.02);
+        for (int i = 0; i < trace.Count; i++)
+        {
+            trace.AxisErrorRadians[i] = double.NaN;
+            trace.AvailableTorqueNewtonMetres[i] = double.NaN;
+        }
+
+        AssertDrawn(Figures.Sheet((trace, outcome)));
+    }
+
+    [Fact]
+    public void Nothing_to_draw_on_the_plane_is_refused_in_words()
+    {
+        TorqueSpeedCurves nothing = SampleMoves.Curves() with { SpeedsRadiansPerSecond = [], Curves = [], Path = [] };
+        Assert.Contains("nothing to draw", Assert.Throws<ArgumentException>(() => TorqueSpeedFigure.Create(nothing, "t", 720)).Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentException>(() => TorqueSpeedFigure.Create(SampleMoves.Curves(), "t", 0));
+        Assert.Throws<ArgumentException>(() => TorqueSpeedFigure.Create(SampleMoves.Curves() with { SpeedsRadiansPerSecond = [1, 2] }, "t", 720));
+    }
+
+    [Fact]
+    public void A_plane_without_changeover_bands_path_or_simulation_is_drawn()
+    {
+        TorqueSpeedCurves curves = SampleMoves.Curves(double.PositiveInfinity);
+        AssertDrawn(TorqueSpeedFigure.Create(curves with { UnstableBands = [], Path = [] }, "t", 720));
+        AssertDrawn(TorqueSpeedFigure.Create(curves with { Curves = [] }, "t", 720));
+        AssertDrawn(TorqueSpeedFigure.Create(curves with { Curves = [.. curves.Curves.Select(c => c with { SimulatedNewtonMetres = [.. c.SimulatedNewtonMetres.Select(_ => double.NaN)] })] }, "t", 720));
+        AssertDrawn(TorqueSpeedFigure.Create(curves with { Path = [new NeedPoint(0, 0, 0)] }, "t", 720));
+    }
+
+    [Fact]
+    public void What_OxyPlot_would_paint_as_an_error_is_thrown()
+    {
+        PlotModel model = Panel.NewModel(new PlotFrame(new Span(0, 1), new Span(0, 1), 500, 100), "y, m", "x, s");
+        model.Series.Add(new LineSeries { YAxisKey = "no such axis" });
+        using InterRenderContext context = new();
+        InvalidOperationException failure = Assert.Throws<InvalidOperationException>(() => Panel.Render(context, model, new OxyRect(0, 0, 600, 200)));
+        Assert.NotNull(failure.InnerException);
+    }
+
+    [Theory]
+    [InlineData(3.0, "arcsec")]
+    [InlineData(599.0, "arcsec")]
+    [InlineData(601.0, "arcmin")]
+    [InlineData(18_001.0, "deg")]
+    public void The_unit_of_an_error_follows_its_range(double arcSeconds, string unit) =>
+        Assert.Equal(unit, AngleUnit.For(arcSeconds / AngleUnit.ArcSeconds.PerRadian).Name);
+
+    [Theory]
+    [InlineData(0.30000000000000004, "0.3")]
+    [InlineData(-12.5, "\u221212.5")]
+    [InlineData(1e-17, "0")]
+    [InlineData(0.004, "0.004")]
+    public void Tick_labels_carry_no_noise(double value, string label) => Assert.Equal(label, Panel.Label(value));
+
+    private static void AssertDrawn(IFigure figure)
+    {
+        Assert.NotEmpty(Figures.Png(figure));
+        Assert.NotEmpty(Figures.Svg(figure));
+    }
+}
