@@ -96,6 +96,9 @@ public sealed record Counterweight
 
     /// <summary>Length of the bar from the polar axis, m.</summary>
     public double BarLengthMetres { get; init; }
+
+    /// <summary>Whether bar and weights turn with the declination axis (the usual build), or are fixed to its housing.</summary>
+    public bool TurnsWithDeclination { get; init; } = true;
 }
 
 /// <summary>All bodies that turn with the mount.</summary>
@@ -104,14 +107,14 @@ public sealed record PayloadModel
     /// <summary>Bodies on the telescope side; they turn about both axes.</summary>
     public required IReadOnlyList<PayloadBody> Bodies { get; init; }
 
-    /// <summary>Counterweight; it turns about the polar axis, and about the declination axis when the bar turns with it.</summary>
+    /// <summary>Counterweight; it turns about the polar axis, and about the declination axis when its bar does.</summary>
     public Counterweight? Counterweight { get; init; }
 }
 
 /// <summary>A lumped load of one axis instead of bodies.</summary>
 /// <remarks>
 /// Polar axis: gravity torque <c>T cos(latitude) sin(p + phase)</c> at any declination. Declination axis: a point mass whose first
-/// moment times standard gravity is T, in the tube frame at the angle phase from Forward; it feels gravity as the pose says.
+/// moment times standard gravity is T, in the tube frame at the angle phase from Forward (towards growing declination angle); it feels gravity as the pose says.
 /// </remarks>
 /// <param name="InertiaKilogramSquareMetres">Inertia about the axis, kg m2.</param>
 /// <param name="ImbalanceNewtonMetres">T, N m, as if the axis were horizontal; its sign counts.</param>
