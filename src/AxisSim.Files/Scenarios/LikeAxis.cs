@@ -1,0 +1,52 @@
+using AxisSim.Files.Keys;
+
+namespace AxisSim.Files.Scenarios;
+
+/// <summary>
+/// Carries out <c>like = "polar"</c> of the declination axis: every value of the polar axis that the declination axis does not give
+/// itself is taken over. A list of stages that the declination axis gives replaces the whole list. Settings on polar keys come first
+/// and so are taken over as well.
+/// </summary>
+internal static class LikeAxis
+{
+    private const string From = "polar.";
+    private const string To = "declination.";
+
+    /// <summary>Copies what is to be copied.</summary>
+    public static void Expand(ScenarioDocument document)
+    {
+        if (!document.Entries.TryGetValue("declination.like", out Entry? like) || like.Text != "polar")
+        {
+            return;
+        }
+
+        bool ownStages = document.ItemsOf("declination.stages").Count > 0;
+        HashSet<string> own = [.. document.Entries.Keys.Where(path => path.StartsWith(To, StringComparison.Ordinal))];
+        HashSet<string> voided = [.. own.SelectMany(Alternatives.Of)];
+        foreach (Entry entry in document.Entries.Values.Where(entry => entry.Path.StartsWith(From, StringComparison.Ordinal)).ToList())
+        {
+            string path = To + entry.Path[From.Length..];
+            bool stage = path.StartsWith("declination.stages.", StringComparison.Ordinal);
+            if (!own.Contains(path) && !voided.Contains(path) && !(stage && ownStages))
+            {
+                document.Entries[path] = entry with { Path = path, Copied = true };
+            }
+        }
+
+        foreach ((string section, Spot spot) in document.Sections.Where(pair => pair.Key.StartsWith(From, StringComparison.Ordinal)).ToList())
+        {
+            document.Sections.TryAdd(To + section[From.Length..], spot);
+        }
+
+        if (!ownStages && document.Items.TryGetValue("polar.stages", out List<string>? stages))
+        {
+            document.Items["declination.stages"] = [.. stages];
+        }
+    }
+
+    /// <summary>Whether a setting is to be applied after the copying.</summary>
+    public static bool IsAfter(Entry setting) => setting.Path.StartsWith(To, StringComparison.Ordinal) && setting.Path != "declination.like";
+
+    /// <summary>Whether the document has the axis at all.</summary>
+    public static bool Has(ScenarioDocument document, string axis) => document.Mentions(axis) && ScenarioKeys.Axes.Contains(axis);
+}

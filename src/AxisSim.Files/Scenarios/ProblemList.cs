@@ -1,0 +1,38 @@
+namespace AxisSim.Files.Scenarios;
+
+/// <summary>Collects the problems of one scenario; the same finding at the same place counts once.</summary>
+internal sealed class ProblemList(string file)
+{
+    private readonly List<Problem> problems = [];
+
+    /// <summary>Whether any problem refuses the scenario.</summary>
+    public bool HasErrors => problems.Exists(problem => problem.Severity == ProblemSeverity.Error);
+
+    /// <summary>All problems: those of the file by line, then those of the settings.</summary>
+    public IReadOnlyList<Problem> Sorted() =>
+        [.. problems.OrderBy(problem => problem.File == file ? 0 : 1).ThenBy(problem => problem.Line).ThenBy(problem => problem.Column)];
+
+    /// <summary>An error at a value.</summary>
+    public void Error(Entry entry, string found, string allowed, string fix) =>
+        Add(new Problem(entry.File, entry.Line, entry.Column, entry.Path, found, allowed, fix));
+
+    /// <summary>An error at a place of the file.</summary>
+    public void Error(Spot spot, string key, string found, string allowed, string fix) =>
+        Add(new Problem(file, spot.Line, spot.Column, key, found, allowed, fix));
+
+    /// <summary>Something worth knowing about a value.</summary>
+    public void Note(Entry entry, string text) =>
+        Add(new Problem(entry.File, entry.Line, entry.Column, entry.Path, text, "", "", ProblemSeverity.Note));
+
+    /// <summary>Adds a problem unless the same was found at the same place.</summary>
+    public void Add(Problem problem)
+    {
+        bool known = problems.Exists(other => other.File == problem.File && other.Line == problem.Line && other.Column == problem.Column && other.Found == problem.Found && LastPart(other.Key) == LastPart(problem.Key));
+        if (!known)
+        {
+            problems.Add(problem);
+        }
+    }
+
+    private static string LastPart(string key) => key[(key.LastIndexOf('.') + 1)..];
+}

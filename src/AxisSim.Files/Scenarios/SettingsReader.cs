@@ -1,0 +1,80 @@
+namespace AxisSim.Files.Scenarios;
+
+/// <summary>Reads the repeatable <c>--set key=value</c> of the command line onto a document.</summary>
+internal static class SettingsReader
+{
+    /// <summary>Name that stands for the file in messages about settings.</summary>
+    public const string Source = "--set";
+
+    private const string Allowed = "a dotted key, =, and a value";
+    private const string Example = "--set polar.drive.slew_current=\"1.2 A\"";
+
+    /// <summary>The settings as values, in order; malformed ones are reported.</summary>
+    public static IReadOnlyList<Entry> Read(IReadOnlyList<string> settings, ProblemList problems)
+    {
+        var entries = new List<Entry>();
+        for (int i = 0; i < settings.Count; i++)
+        {
+            string setting = settings[i];
+            int equals = setting.IndexOf('=', StringComparison.Ordinal);
+            string path = equals < 0 ? "" : setting[..equals].Trim();
+            if (path.Length == 0)
+            {
+                var whole = new Entry("", EntryKind.Setting, setting, Source, i + 1, 0);
+                problems.Error(whole, $"{whole.Shown} ({(equals < 0 ? "there is no = in it" : "there is no key before the =")})", Allowed, Example);
+                continue;
+            }
+
+            entries.Add(new Entry(path, EntryKind.Setting, Unquoted(setting[(equals + 1)..].Trim()), Source, i + 1, 0));
+        }
+
+        return entries;
+    }
+
+    /// <summary>Puts settings into the document; each replaces the value of the file and what it is an alternative to.</summary>
+    public static void Apply(ScenarioDocument document, IEnumerable<Entry> settings)
+    {
+        foreach (Entry setting in settings)
+        {
+            if (UnknownItem(document, setting))
+            {
+                continue;
+            }
+
+            foreach (string other in Alternatives.Of(setting.Path))
+            {
+                if (document.Entries.TryGetValue(other, out Entry? entry) && entry.Kind != EntryKind.Setting)
+                {
+                    document.Entries.Remove(other);
+                }
+            }
+
+            document.Entries[setting.Path] = setting;
+        }
+    }
+
+    private static bool UnknownItem(ScenarioDocument document, Entry setting)
+    {
+        string? list = Array.Find(Keys.ScenarioKeys.Lists, name => setting.Path.StartsWith(name + ".", StringComparison.Ordinal));
+        if (list is null)
+        {
+            return false;
+        }
+
+        string item = setting.Path[(list.Length + 1)..].Split('.')[0];
+        IReadOnlyList<string> items = document.ItemsOf(list);
+        if (items.Contains(item))
+        {
+            return false;
+        }
+
+        string known = items.Count == 0 ? $"the list {list} has no items in this scenario" : $"items of {list}: {string.Join(", ", items)}";
+        string? near = Keys.NearestName.Of(item, items);
+        string fix = near is null ? "" : $"--set {list}.{near}{setting.Path[(list.Length + 1 + item.Length)..]}={setting.Shown}";
+        document.Problems.Error(setting, $"an item \"{item}\" that is not there", known, fix);
+        return true;
+    }
+
+    private static string Unquoted(string text) =>
+        text.Length >= 2 && text[0] is '"' or '\'' && text[^1] == text[0] ? text[1..^1] : text;
+}
