@@ -6,7 +6,7 @@
 #define DEG (M_PI / 180)
 #define ARCSEC (DEG / 3600)
 /* Rotor damping of the full-stepping runs, N m s/rad. Without it the start-up resonance brings the load angle
-   within a fifth of losing sync, and whether it is lost turns on details: no fair ground for comparing numbers. */
+   to 2.5 rad, and whether sync is lost turns on details: no fair ground for comparing numbers. */
 #define FULL_STEP_DAMPING 5e-3
 
 /* "Nominal": a 400-step motor on a 5 x 144 reduction. */
