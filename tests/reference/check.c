@@ -39,7 +39,7 @@ static void field(double t, const double *x, int full, double quarter, double fs
         double p = x[X_TH] / P->n, tw = p + P->Aper * sin(P->Nper * p) - x[X_THX], dz = tw > P->b / 2 ? tw - P->b / 2 : tw < -P->b / 2 ? tw + P->b / 2 : 0;
         double slope = P->Aper * P->Nper * cos(P->Nper * p);
         double spring = P->k * dz, damper = 2 * P->zeta * sqrt(P->k * P->Jx) * (x[X_W] / P->n * (1 + slope) - x[X_WX]);
-        tm = spring + between(damper, -fabs(spring), fabs(spring));
+        tm = spring + (P->b == 0 ? damper : between(damper, -fabs(spring), fabs(spring)));
         net[1] = tm + P->Timb * cos(P->lat) * sin(x[X_THX]) - P->Bx * x[X_WX];
         if (P->Tcx == 0 || fx != 0) dx[X_WX] = (net[1] - fx * P->Tcx) / P->Jx;
         loss = fabs(tm) / P->n;

@@ -19,6 +19,10 @@ static double mesh(const Par *p, const Mode *m, double x, double xd, double *tc)
 {
     const int *s = m->sgn;
     double half = 0.5 * p->b, c = par_c(p);
+    if (p->b == 0) {                                            /* no play: both flanks touch, and the damper may pull */
+        *tc = p->k * x;
+        return *tc + c * xd;
+    }
     *tc = 0;
     if (s[G_RGAP] > 0) {
         *tc = p->k * (x - half);
