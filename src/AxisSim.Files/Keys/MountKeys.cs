@@ -38,6 +38,7 @@ internal static class MountKeys
         Given("counterweight.length", Dimension.Length, "0 m", "0.12 m", 0, 5, "Length of the weights along the bar."),
         Given("counterweight.bar_mass", Dimension.Mass, "0 kg", "3 kg", 0, 1000, "Mass of the bar."),
         Given("counterweight.bar_length", Dimension.Length, "0 m", "0.6 m", 0, 10, "Length of the bar from the polar axis."),
+        new() { Path = "counterweight.turns_with_declination", Kind = KeyKind.Flag, Default = "true", Example = "true", Doc = "Whether bar and weights turn with the declination axis (the usual build), or are fixed to its housing." },
     ];
 
     /// <summary>Move and settling.</summary>
@@ -70,7 +71,7 @@ internal static class MountKeys
 
     private static IEnumerable<ScenarioKey> Ends(string end) =>
     [
-        Free($"move.{end}_polar", Dimension.Angle, $"needed with a polar axis, unless {end} gives a place on the sky", "-60 deg", -360, 360, "Mechanical angle of the polar axis: 0 with the counterweight bar level on the east side; it grows as the axis tracks the sky."),
+        Free($"move.{end}_polar", Dimension.Angle, $"needed with a polar axis, unless {end} gives a place on the sky", "-60 deg", -360, 360, "Mechanical angle of the polar axis: 0 with the bar level, the counterweight east and the telescope west; it grows as the axis tracks the sky; -90 deg has the counterweight lowest."),
         Free($"move.{end}_declination", Dimension.Angle, $"needed with a declination axis, unless {end} gives a place on the sky", "20 deg", -360, 360, "Mechanical angle of the declination axis: 0 with the tube at the equator, growing towards the elevated pole, through it beyond 90 deg."),
         Free($"move.{end}.hour_angle", Dimension.HourAngle, $"instead of {end}_polar and {end}_declination", "-2.5 h", -12, 12, "Place on the sky: hour angle, west of the meridian positive."),
         Free($"move.{end}.declination", Dimension.Angle, "with hour_angle", "30 deg", -90, 90, "Place on the sky: declination."),

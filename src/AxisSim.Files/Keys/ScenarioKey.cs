@@ -90,7 +90,7 @@ public sealed record ScenarioKey
 
     internal string Bounds(string unit)
     {
-        string from = Minimum.ToString("G6", CultureInfo.InvariantCulture), to = Maximum.ToString("G6", CultureInfo.InvariantCulture);
+        string from = Minimum.ToString("0.######", CultureInfo.InvariantCulture), to = Maximum.ToString("0.######", CultureInfo.InvariantCulture);
         return AboveMinimum ? $"above {from}{unit} and up to {to}{unit}" : $"from {from}{unit} to {to}{unit}";
     }
 

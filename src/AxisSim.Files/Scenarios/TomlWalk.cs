@@ -156,9 +156,12 @@ internal sealed class TomlWalk(ScenarioDocument document)
         (EntryKind kind, string text) = value switch
         {
             StringValueSyntax s => (EntryKind.Text, s.Value ?? ""),
-            IntegerValueSyntax or FloatValueSyntax => (EntryKind.Number, value.ToString().Trim()),
+            IntegerValueSyntax i => (EntryKind.Number, NumberOf(i.Token)),
+            FloatValueSyntax f => (EntryKind.Number, NumberOf(f.Token)),
             BooleanValueSyntax b => (EntryKind.Flag, b.Value ? "true" : "false"),
-            _ => (EntryKind.Other, value.ToString().Trim()),
+            DateTimeValueSyntax d => (EntryKind.Other, d.Token?.Text ?? ""),
+            ArraySyntax => (EntryKind.Other, "[...]"),
+            _ => (EntryKind.Other, "{...}"),
         };
         if (InList(path) && !document.Sections.ContainsKey(section))
         {
@@ -171,6 +174,9 @@ internal sealed class TomlWalk(ScenarioDocument document)
             document.Problems.Error(spot, path, $"the key a second time (first in line {Text(document.Entries[path].Line)})", "each key once", "one of the two");
         }
     }
+
+    // TOML allows 1_000; the underscores mean nothing.
+    private static string NumberOf(SyntaxToken? token) => (token?.Text ?? "").Replace("_", "", StringComparison.Ordinal);
 
     private static bool InList(string path) => Array.Exists(ScenarioKeys.Lists, list => path.StartsWith(list + ".", StringComparison.Ordinal));
 

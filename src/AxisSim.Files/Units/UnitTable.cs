@@ -1,3 +1,5 @@
+using AxisSim.Core.Sky;
+
 namespace AxisSim.Files.Units;
 
 /// <summary>The units that scenarios use, looked up without the slow start of a general library.</summary>
@@ -7,17 +9,10 @@ namespace AxisSim.Files.Units;
 /// </remarks>
 internal static class UnitTable
 {
-    /// <summary>
-    /// Mean sidereal rate, rad/s: 2 pi over the mean sidereal day of 86164.09053083288 s, which is 15.041068640262 arcsec/s.
-    /// Source: ratio 1.002737909350795 of Aoki et al. 1982 (the definition of Greenwich mean sidereal time). The stellar rate,
-    /// 15.0410671787 arcsec/s, is about 1e-7 smaller; a multiple of sidereal is meant as a multiple of the former.
-    /// </summary>
-    public const double SiderealRadiansPerSecond = 2.0 * Math.PI / 86164.09053083288;
-
     private static readonly UnitDefinition[] AxisRates =
     [
         new("deg/s", Math.PI, 180.0), new("arcmin/s", Math.PI, 10800.0), new("arcsec/s", Math.PI, 648000.0),
-        new("x sidereal", SiderealRadiansPerSecond), new("x", SiderealRadiansPerSecond),
+        new("x sidereal", SkyRates.MeanSiderealRadiansPerSecond), new("x", SkyRates.MeanSiderealRadiansPerSecond),
     ];
 
     private static readonly Dictionary<Dimension, UnitDefinition[]> Units = new()

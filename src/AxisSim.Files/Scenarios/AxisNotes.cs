@@ -1,0 +1,43 @@
+using System.Globalization;
+using AxisSim.Core;
+using AxisSim.Files.Units;
+
+namespace AxisSim.Files.Scenarios;
+
+/// <summary>Says what was made of the figures of one axis where that is not plain from the file.</summary>
+internal static class AxisNotes
+{
+    private static readonly string[] Currents = ["motor.rated_current", "drive.slew_current", "drive.tracking_current", "drive.holding_current"];
+
+    /// <summary>Adds the notes of one axis.</summary>
+    public static void Add(ValueSet values, string axis, AxisModel model, List<string> notes)
+    {
+        foreach (string path in Currents.Select(name => $"{axis}.{name}").Where(path => values.Given(path) is { Rms: true }))
+        {
+            double peak = values.Number(path);
+            notes.Add(Text($"{path}: {peak / Math.Sqrt(2.0):G4} A rms is {peak:G4} A peak of the phase sine"));
+        }
+
+        double changeover = model.Drive.ChangeoverRadiansPerSecond, ratio = model.Train.TotalRatio;
+        double steps = changeover / model.Motor.FullStepRadians;
+        notes.Add(double.IsInfinity(changeover)
+            ? $"{axis} drive: microsteps at every speed"
+            : Text($"{axis} drive: full-steps above {changeover:G4} rad/s at the motor ({changeover * 30.0 / Math.PI:G4} rpm, {steps:G4} full steps/s), {changeover / ratio * 180.0 / Math.PI:G4} deg/s at the axis"));
+        if (values[$"{axis}.motion.start_rate"] is { Place: not RatePlace.Axis })
+        {
+            notes.Add(Text($"{axis} motion: start rate {values.EntryOf($"{axis}.motion.start_rate").Shown} at the motor is {model.Motion.StartRateRadiansPerSecond * 180.0 / Math.PI:G4} deg/s at the axis"));
+        }
+
+        if (!values.Written($"{axis}.motor.thermal_resistance"))
+        {
+            notes.Add(Text($"{axis} motor: thermal resistance {model.Motor.ThermalResistanceKelvinPerWatt:G4} K/W by default (rated current in both phases at rest warms the winding by 80 K)"));
+        }
+
+        if (!values.Written($"{axis}.axis.breakaway"))
+        {
+            notes.Add(Text($"{axis} axis: breakaway friction taken as the running friction, {model.Bearings.BreakawayNewtonMetres:G4} N*m"));
+        }
+    }
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,38 @@
+using AxisSim.Core;
+using AxisSim.Core.Payloads;
+
+namespace AxisSim.Files.Scenarios;
+
+/// <summary>A checked scenario, in SI units.</summary>
+public sealed record Scenario
+{
+    /// <summary>Name.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>What it is about; may be empty.</summary>
+    public required string Description { get; init; }
+
+    /// <summary>Name of the site; may be empty.</summary>
+    public required string SiteName { get; init; }
+
+    /// <summary>Latitude, rad; negative south.</summary>
+    public required double LatitudeRadians { get; init; }
+
+    /// <summary>The mount and its move.</summary>
+    public required MountSetup Setup { get; init; }
+
+    /// <summary>Bodies and counterweight; null when lumped loads stand in for them.</summary>
+    public PayloadModel? Payload { get; init; }
+
+    /// <summary>Lumped load of the polar axis; null with bodies.</summary>
+    public LumpedLoad? PolarLoad { get; init; }
+
+    /// <summary>Lumped load of the declination axis; null with bodies.</summary>
+    public LumpedLoad? DeclinationLoad { get; init; }
+
+    /// <summary>What the reader made of the figures, for people: wiring, rms currents, conversions of speeds, defaults that matter.</summary>
+    public required IReadOnlyList<string> Notes { get; init; }
+
+    /// <summary>SHA-256 of the file's text and the settings, in lower-case hexadecimal.</summary>
+    public required string Sha256 { get; init; }
+}

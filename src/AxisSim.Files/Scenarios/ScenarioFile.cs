@@ -1,0 +1,86 @@
+using System.Globalization;
+using System.Text;
+
+namespace AxisSim.Files.Scenarios;
+
+/// <summary>Loads the text of a scenario file, or says why that cannot be done.</summary>
+internal static class ScenarioFile
+{
+    /// <summary>Greatest size of a scenario file, bytes: hundreds of times what a scenario needs.</summary>
+    public const int GreatestBytes = 1 << 20;
+
+    /// <summary>The text; null with a problem.</summary>
+    public static string? Load(string path, out Problem? problem)
+    {
+        problem = null;
+        try
+        {
+            if (Directory.Exists(path))
+            {
+                problem = About(path, "a directory", "a scenario file", "the name of a file in it, such as " + Path.Combine(path, "mount.toml"));
+                return null;
+            }
+
+            if (!File.Exists(path))
+            {
+                problem = About(path, "no such file", "a scenario file", "axissim new " + (path.Length == 0 ? "mount.toml" : path) + " makes one to start from");
+                return null;
+            }
+
+            byte[]? bytes = Bytes(path);
+            if (bytes is null)
+            {
+                problem = About(path, "a file of more than 1 MB", "a scenario file of at most 1 MB", "");
+                return null;
+            }
+
+            return Decode(path, bytes, out problem);
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException or System.Security.SecurityException)
+        {
+            problem = About(path, "a file that cannot be read (" + error.Message.TrimEnd('.') + ")", "a scenario file that you may read", "");
+            return null;
+        }
+    }
+
+    /// <summary>The problem of a file without content.</summary>
+    public static Problem Empty(string path) => About(path, "an empty file", "a scenario", "axissim new FILE makes one to start from");
+
+    // A pipe or device has no length: read no more than one byte too many.
+    private static byte[]? Bytes(string path)
+    {
+        using FileStream stream = new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
+        using var copy = new MemoryStream();
+        byte[] buffer = new byte[1 << 16];
+        int count;
+        while ((count = stream.Read(buffer)) > 0)
+        {
+            copy.Write(buffer, 0, count);
+            if (copy.Length > GreatestBytes)
+            {
+                return null;
+            }
+        }
+
+        return copy.ToArray();
+    }
+
+    private static string? Decode(string path, byte[] bytes, out Problem? problem)
+    {
+        problem = null;
+        try
+        {
+            var strict = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
+            bool marked = bytes is [0xEF, 0xBB, 0xBF, ..];
+            return marked ? strict.GetString(bytes, 3, bytes.Length - 3) : strict.GetString(bytes);
+        }
+        catch (DecoderFallbackException error)
+        {
+            int line = 1 + bytes.Take(Math.Max(0, error.Index)).Count(b => b == '\n');
+            problem = About(path, string.Create(CultureInfo.InvariantCulture, $"bytes that are not UTF-8 (at byte {error.Index})"), "text in UTF-8", "the file saved as UTF-8") with { Line = line };
+            return null;
+        }
+    }
+
+    private static Problem About(string path, string found, string allowed, string fix) => new(path, 0, 0, "", found, allowed, fix);
+}

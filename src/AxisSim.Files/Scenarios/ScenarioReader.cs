@@ -1,0 +1,70 @@
+using System.Security.Cryptography;
+using System.Text;
+
+namespace AxisSim.Files.Scenarios;
+
+/// <summary>Reads scenario files: TOML with a unit at every value, checked whole before anything is computed.</summary>
+public static class ScenarioReader
+{
+    /// <summary>Reads a file; settings are the <c>key=value</c> texts of the command line's <c>--set</c>.</summary>
+    public static ScenarioResult ReadFile(string path, IReadOnlyList<string> settings)
+    {
+        string? text = ScenarioFile.Load(path, out Problem? problem);
+        return text is null ? new ScenarioResult(null, [problem!]) : ReadText(text, path, settings);
+    }
+
+    /// <summary>Reads the text of a file; the file name is only for messages.</summary>
+    public static ScenarioResult ReadText(string text, string fileName, IReadOnlyList<string> settings)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        ArgumentNullException.ThrowIfNull(settings);
+        if (string.IsNullOrWhiteSpace(text))
+        {
+            return new ScenarioResult(null, [ScenarioFile.Empty(fileName)]);
+        }
+
+        ScenarioDocument document = TomlText.Parse(text, fileName);
+        IReadOnlyList<Entry> laidOver = SettingsReader.Read(settings, document.Problems);
+        bool like = laidOver.Any(setting => setting.Path == "declination.like") || document.Entries.ContainsKey("declination.like");
+        SettingsReader.Apply(document, like ? laidOver.Where(setting => !LikeAxis.IsAfter(setting)) : laidOver);
+        if (like)
+        {
+            LikeAxis.Expand(document);
+            SettingsReader.Apply(document, laidOver.Where(LikeAxis.IsAfter));
+        }
+
+        var values = new ValueSet(document);
+        Check(document, values);
+        if (document.Problems.HasErrors)
+        {
+            return new ScenarioResult(null, document.Problems.Sorted());
+        }
+
+        Scenario scenario = ScenarioBinding.Bind(values) with { Sha256 = Hash(text, settings) };
+        return new ScenarioResult(scenario, document.Problems.Sorted());
+    }
+
+    // Once a section header is broken, what follows it seems to be in the wrong place: only the syntax is reported then.
+    private static void Check(ScenarioDocument document, ValueSet values)
+    {
+        if (document.SectionsBroken)
+        {
+            return;
+        }
+
+        var unknown = new UnknownKeys(document);
+        unknown.Report();
+        values.ReadAll();
+        if (document.BrokenLines.Count == 0)
+        {
+            MissingKeys.Report(document, unknown.Suggested);
+            CrossChecks.Report(values, unknown.Suggested);
+        }
+    }
+
+    private static string Hash(string text, IReadOnlyList<string> settings)
+    {
+        string all = text + string.Concat(settings.Select(setting => "\n--set " + setting));
+        return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(all)));
+    }
+}

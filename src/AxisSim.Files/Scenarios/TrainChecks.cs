@@ -1,0 +1,64 @@
+using System.Globalization;
+using AxisSim.Files.Keys;
+
+namespace AxisSim.Files.Scenarios;
+
+/// <summary>Checks across the keys of worm, stages and bearings of one axis.</summary>
+internal static class TrainChecks
+{
+    /// <summary>Reports all of them.</summary>
+    public static void Report(ValueSet values, string axis, HashSet<string> suggested)
+    {
+        CheckWorm(values, axis, suggested);
+        CheckBreakaway(values, axis);
+        var names = new HashSet<string>(StringComparer.Ordinal);
+        foreach (string item in values.Document.ItemsOf($"{axis}.stages"))
+        {
+            LoadChecks.CheckName(values, $"{axis}.stages.{item}.name", names);
+        }
+    }
+
+    private static void CheckWorm(ValueSet values, string axis, HashSet<string> suggested)
+    {
+        string lead = $"{axis}.worm.lead_angle", friction = $"{axis}.worm.friction", efficiency = $"{axis}.worm.efficiency", back = $"{axis}.worm.back_efficiency";
+        bool geometry = values.Written(lead) || values.Written(friction);
+        if (values.Written(efficiency) && geometry)
+        {
+            Entry entry = values.EntryOf(efficiency);
+            values.Problems.Error(entry, $"{entry.Shown} besides lead_angle or friction", "lead_angle with friction, or efficiency", "one of the two");
+        }
+        else if (geometry)
+        {
+            CrossChecks.Need(values, lead, "friction needs the lead angle too", suggested);
+            CrossChecks.Need(values, friction, "lead_angle needs the friction coefficient too", suggested);
+        }
+        else if (!values.Written(efficiency) && values.Document.Mentions($"{axis}.worm"))
+        {
+            CrossChecks.Need(values, efficiency, "the worm needs lead_angle with friction, or a plain efficiency", suggested);
+        }
+
+        if (values.Written(back) && !values.Written(efficiency) && geometry)
+        {
+            Entry entry = values.EntryOf(back);
+            values.Problems.Error(entry, $"{entry.Shown} without efficiency", "back_efficiency together with efficiency", "no back_efficiency: it follows from lead_angle and friction");
+        }
+
+        if (values.Maybe(back) is { } backward && values.Maybe(efficiency) is { } forward && backward > forward)
+        {
+            Entry entry = values.EntryOf(back);
+            values.Problems.Note(entry, "the worm is driven back more easily than it drives; that is unusual");
+        }
+    }
+
+    private static void CheckBreakaway(ValueSet values, string axis)
+    {
+        string path = $"{axis}.axis.breakaway";
+        double running = values.Number($"{axis}.axis.friction");
+        if (values.Maybe(path) < running)
+        {
+            Entry entry = values.EntryOf(path);
+            string text = running.ToString("G6", CultureInfo.InvariantCulture);
+            values.Problems.Error(entry, $"{entry.Shown} (below the running friction)", $"at least the running friction of {text} N*m", ValueSet.Fix(entry, ScenarioKeys.Find(path)!, $"\"{text} N*m\""));
+        }
+    }
+}
