@@ -31,7 +31,7 @@ internal static class MountKeys
         Free("payload.<name>.inner_diameter", Dimension.Length, "needed for tube", "0.29 m", 0, 10, "Inner diameter of a tube."),
         Free("payload.<name>.width", Dimension.Length, "needed for box", "0.1 m", 0, 10, "Width of a box: along the first of out, forward, side that is not its length.", above: true),
         Free("payload.<name>.height", Dimension.Length, "needed for box", "0.1 m", 0, 10, "Height of a box: along the second of them.", above: true),
-        Needed("counterweight.mass", Dimension.Mass, "16 kg", 0, 5000, "Mass of the weights.", above: true),
+        Needed("counterweight.mass", Dimension.Mass, "10 kg", 0, 5000, "Mass of the weights.", above: true),
         Needed("counterweight.distance", Dimension.Length, "0.42 m", 0, 10, "Distance of their centre from the polar axis, on the side away from the telescope.", above: true),
         Free("counterweight.greatest_distance", Dimension.Length, "not known", "0.55 m", 0, 10, "Greatest distance that the bar allows.", above: true),
         Given("counterweight.diameter", Dimension.Length, "0 m", "0.15 m", 0, 5, "Diameter of the weights."),

@@ -20,6 +20,13 @@ internal static class LikeAxis
             return;
         }
 
+        if (!document.Mentions("polar"))
+        {
+            document.Problems.Error(like, $"{like.Shown} without a polar axis", "like = \"polar\" besides a polar axis", "the sections of the polar axis, or those of the declination axis itself");
+            return;
+        }
+
+        document.IsLike = true;
         bool ownStages = document.ItemsOf("declination.stages").Count > 0;
         HashSet<string> own = [.. document.Entries.Keys.Where(path => path.StartsWith(To, StringComparison.Ordinal))];
         HashSet<string> voided = [.. own.SelectMany(Alternatives.Of)];
@@ -35,7 +42,10 @@ internal static class LikeAxis
 
         foreach ((string section, Spot spot) in document.Sections.Where(pair => pair.Key.StartsWith(From, StringComparison.Ordinal)).ToList())
         {
-            document.Sections.TryAdd(To + section[From.Length..], spot);
+            if (document.Sections.TryAdd(To + section[From.Length..], spot))
+            {
+                document.CopiedSections.Add(To + section[From.Length..]);
+            }
         }
 
         if (!ownStages && document.Items.TryGetValue("polar.stages", out List<string>? stages))

@@ -16,6 +16,12 @@ internal static class MissingKeys
             string pattern = section.Length == 0 ? "" : ScenarioKeys.Pattern(section + ".x")[..^2];
             List<ScenarioKey> missing = [.. ScenarioKeys.InSection(pattern).Where(key => key.Required)
                 .Where(key => !document.Entries.ContainsKey(PathIn(section, key)) && !suggested.Contains(PathIn(section, key)))];
+            if (document.IsLike && section.StartsWith("declination.", StringComparison.Ordinal))
+            {
+                // What the polar axis lacks too is told there.
+                missing.RemoveAll(key => !document.Entries.ContainsKey("polar" + PathIn(section, key)["declination".Length..]));
+            }
+
             if (pattern.EndsWith("<name>", StringComparison.Ordinal))
             {
                 // Items without a name have been reported where they stand.

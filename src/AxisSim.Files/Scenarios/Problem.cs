@@ -27,6 +27,13 @@ public sealed record Problem(string File, int Line, int Column, string Key, stri
     /// <summary>The problem in one line: <c>file:line: key: found ...; allowed: ...; write: ...</c>.</summary>
     public override string ToString()
     {
+        // What is quoted from a file may hold line ends or other signs that would break up the message.
+        string line = Whole();
+        return line.Any(char.IsControl) ? string.Concat(line.Select(c => char.IsControl(c) ? '\ufffd' : c)) : line;
+    }
+
+    private string Whole()
+    {
         var text = new StringBuilder(File);
         if (Line > 0)
         {

@@ -3,7 +3,11 @@ namespace AxisSim.Files.Scenarios;
 /// <summary>Collects the problems of one scenario; the same finding at the same place counts once.</summary>
 internal sealed class ProblemList(string file)
 {
+    // A file that is wrong in more places than this is not a scenario; the rest would bury the first.
+    private const int Most = 200;
+
     private readonly List<Problem> problems = [];
+    private readonly HashSet<(string, int, int, string, string)> known = [];
 
     /// <summary>Whether any problem refuses the scenario.</summary>
     public bool HasErrors => problems.Exists(problem => problem.Severity == ProblemSeverity.Error);
@@ -27,10 +31,13 @@ internal sealed class ProblemList(string file)
     /// <summary>Adds a problem unless the same was found at the same place.</summary>
     public void Add(Problem problem)
     {
-        bool known = problems.Exists(other => other.File == problem.File && other.Line == problem.Line && other.Column == problem.Column && other.Found == problem.Found && LastPart(other.Key) == LastPart(problem.Key));
-        if (!known)
+        if (problems.Count < Most && known.Add((problem.File, problem.Line, problem.Column, problem.Found, LastPart(problem.Key))))
         {
             problems.Add(problem);
+        }
+        else if (problems.Count == Most && problem.Severity == ProblemSeverity.Error && !HasErrors)
+        {
+            problems[^1] = problem;
         }
     }
 

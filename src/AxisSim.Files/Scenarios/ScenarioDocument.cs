@@ -15,6 +15,12 @@ internal sealed class ScenarioDocument(string file)
     /// <summary>Where each section begins.</summary>
     public Dictionary<string, Spot> Sections { get; } = new(StringComparer.Ordinal);
 
+    /// <summary>Sections that the declination axis took over from the polar axis.</summary>
+    public HashSet<string> CopiedSections { get; } = new(StringComparer.Ordinal);
+
+    /// <summary>Whether the declination axis is like the polar axis.</summary>
+    public bool IsLike { get; set; }
+
     /// <summary>Lines that are not TOML.</summary>
     public HashSet<int> BrokenLines { get; } = [];
 

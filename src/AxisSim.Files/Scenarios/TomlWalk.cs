@@ -1,3 +1,4 @@
+using System.Text;
 using AxisSim.Files.Keys;
 using Tomlyn.Syntax;
 
@@ -8,6 +9,7 @@ internal sealed class TomlWalk(ScenarioDocument document)
 {
     // Deeper nesting than any scenario has; the parser itself stops at 64.
     private const int DeepestTable = 8;
+    private const int LongestPart = 60;
 
     /// <summary>Walks the whole tree.</summary>
     public void Walk(DocumentSyntax tree)
@@ -32,22 +34,29 @@ internal sealed class TomlWalk(ScenarioDocument document)
             return null;
         }
 
-        string path = PartOf(key.Key);
+        var path = new StringBuilder(PartOf(key.Key));
+        int parts = 1;
         foreach (DottedKeyItemSyntax item in key.DotKeys)
         {
-            path += "." + (item.Key is null ? "" : PartOf(item.Key));
+            path.Append('.').Append(item.Key is null || ++parts > DeepestTable ? "..." : PartOf(item.Key));
+            if (parts > DeepestTable)
+            {
+                break;
+            }
         }
 
-        return path;
+        return path.ToString();
     }
 
     // A quoted part that holds a dot is one part: the quotes keep it from looking like two.
     private static string PartOf(BareKeyOrStringValueSyntax part) => part switch
     {
-        BareKeySyntax bare => bare.Key?.Text ?? "",
-        StringValueSyntax text => text.Value is { } value && !value.Contains('.', StringComparison.Ordinal) ? value : $"\"{text.Value}\"",
+        BareKeySyntax bare => Shortened(bare.Key?.Text ?? ""),
+        StringValueSyntax text => text.Value is { } value && !value.Contains('.', StringComparison.Ordinal) ? Shortened(value) : $"\"{Shortened(text.Value ?? "")}\"",
         _ => "",
     };
+
+    private static string Shortened(string part) => part.Length > LongestPart ? part[..LongestPart] + "..." : part;
 
     private void AddTable(TableSyntaxBase table)
     {
@@ -113,7 +122,7 @@ internal sealed class TomlWalk(ScenarioDocument document)
 
         string path = section.Length == 0 ? key : $"{section}.{key}";
         Spot spot = SpotOf(pair);
-        if (pair.Value is InlineTableSyntax table && depth < DeepestTable)
+        if (pair.Value is InlineTableSyntax table && depth < DeepestTable && ScenarioKeys.Find(path) is null)
         {
             document.Sections.TryAdd(path, spot);
             foreach (InlineTableItemSyntax item in table.Items)

@@ -28,7 +28,7 @@ internal sealed class UnknownKeys(ScenarioDocument document)
         var reported = new HashSet<string>(StringComparer.Ordinal);
         foreach ((string section, Spot spot) in document.Sections)
         {
-            if (!IsSection(section) && !reported.Any(outer => section.StartsWith(outer + ".", StringComparison.Ordinal)))
+            if (!document.CopiedSections.Contains(section) && !IsSection(section) && !reported.Any(outer => section.StartsWith(outer + ".", StringComparison.Ordinal)))
             {
                 reported.Add(section);
                 string? near = NearestName.Of(section, Known.Value.Where(name => name.Length > 0 && !name.Contains('<', StringComparison.Ordinal)));

@@ -13,6 +13,8 @@ internal readonly record struct QuantityReading(double Si, RatePlace Place = Rat
 /// <summary>Reads <c>number unit</c> texts: decimal point, no thousands signs, any culture's settings ignored.</summary>
 internal static class QuantityText
 {
+    private const int LongestShown = 40;
+
     /// <summary>Reads a value of a dimension.</summary>
     public static QuantityReading Read(string text, Dimension dimension)
     {
@@ -87,9 +89,10 @@ internal static class QuantityText
 
     private static string WhyNot(string unit, string plain, Dimension dimension)
     {
+        string shown = unit.Length > LongestShown ? unit[..LongestShown] + "..." : unit;
         IReadOnlyList<Dimension> elsewhere = UnitTable.Knowing(plain);
         string measured = elsewhere.Count > 0 ? DimensionNames.Of(elsewhere[0]) : "";
-        return measured.Length > 0 && measured != DimensionNames.Of(dimension) ? $"{unit} is a unit of {measured}" : $"the unit {unit} is not known here";
+        return measured.Length > 0 && measured != DimensionNames.Of(dimension) ? $"{shown} is a unit of {measured}" : $"the unit {shown} is not known here";
     }
 
     private static string? Nearest(string numberText, string plain, Dimension dimension)

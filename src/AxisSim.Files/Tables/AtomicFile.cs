@@ -1,0 +1,78 @@
+using System.Text;
+using AxisSim.Files.Scenarios;
+
+namespace AxisSim.Files.Tables;
+
+/// <summary>Writes files whole or not at all: to a temporary name in the same folder, flushed to the disk, then renamed.</summary>
+public static class AtomicFile
+{
+    // ENOSPC of POSIX, ERROR_DISK_FULL and ERROR_HANDLE_DISK_FULL of Windows; EDQUOT is a full quota.
+    private static readonly int[] FullDisk = [28, 122, unchecked((int)0x80070070), unchecked((int)0x80070027)];
+
+    /// <summary>Writes a file by the caller's writer. Missing folders are made. Null when it worked; otherwise what went wrong, with nothing left behind.</summary>
+    public static Problem? Write(string path, Action<Stream> write)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        ArgumentNullException.ThrowIfNull(write);
+        if (Directory.Exists(path))
+        {
+            return About(path, "a directory where a file was to be written", "the name of a file");
+        }
+
+        string? temporary = null;
+        try
+        {
+            string whole = Path.GetFullPath(path);
+            string folder = Path.GetDirectoryName(whole) ?? throw new IOException("the path has no folder");
+            Directory.CreateDirectory(folder);
+            temporary = Path.Combine(folder, $".{Path.GetFileName(whole)}.{Guid.NewGuid():N}.tmp");
+            using (FileStream stream = new(temporary, FileMode.CreateNew, FileAccess.Write, FileShare.None))
+            {
+                write(stream);
+                stream.Flush(flushToDisk: true);
+            }
+
+            File.Move(temporary, whole, overwrite: true);
+            temporary = null;
+            return null;
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException or NotSupportedException or System.Security.SecurityException || (error is ArgumentException && temporary is null))
+        {
+            return About(path, Why(error), "a file that can be written");
+        }
+        finally
+        {
+            Remove(temporary);
+        }
+    }
+
+    /// <summary>Writes a text in UTF-8 without a mark.</summary>
+    public static Problem? WriteText(string path, string text) =>
+        Write(path, stream => stream.Write(new UTF8Encoding(encoderShouldEmitUTF8Identifier: false).GetBytes(text)));
+
+    private static string Why(Exception error) => error switch
+    {
+        _ when Array.IndexOf(FullDisk, error.HResult) >= 0 => "no space left on the disk",
+        UnauthorizedAccessException or System.Security.SecurityException => "no permission to write there",
+        DirectoryNotFoundException => "a folder that does not exist and cannot be made",
+        PathTooLongException => "a name that is too long",
+        _ => $"a file that cannot be written ({error.Message.TrimEnd('.')})",
+    };
+
+    private static void Remove(string? temporary)
+    {
+        try
+        {
+            if (temporary is not null)
+            {
+                File.Delete(temporary);
+            }
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        {
+            // The first failure is what the user needs to hear of; a hidden leftover does no harm.
+        }
+    }
+
+    private static Problem About(string path, string found, string allowed) => new(path, 0, 0, "", found, allowed, "another place or name");
+}

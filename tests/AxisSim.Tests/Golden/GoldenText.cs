@@ -1,0 +1,17 @@
+namespace AxisSim.Tests.Golden;
+
+/// <summary>Compares a text with a stored one. Set AXISSIM_REFRESH_GOLDEN=1 to store what the program says now.</summary>
+internal static class GoldenText
+{
+    public static void Check(string name, string actual)
+    {
+        string path = Repository.PathOf("tests", "AxisSim.Tests", "Golden", name);
+        if (Environment.GetEnvironmentVariable("AXISSIM_REFRESH_GOLDEN") == "1")
+        {
+            File.WriteAllText(path, actual);
+        }
+
+        Assert.True(File.Exists(path), $"no golden file {name}; run the tests once with AXISSIM_REFRESH_GOLDEN=1 and read it");
+        Assert.Equal(File.ReadAllText(path).ReplaceLineEndings("\n"), actual.ReplaceLineEndings("\n"));
+    }
+}
