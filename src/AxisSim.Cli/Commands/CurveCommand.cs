@@ -1,0 +1,115 @@
+using System.CommandLine;
+using System.Runtime.CompilerServices;
+using AxisSim.Cli.Input;
+using AxisSim.Cli.Json;
+using AxisSim.Cli.Output;
+using AxisSim.Cli.Text;
+using AxisSim.Cli.Text.Curves;
+using AxisSim.Core.Sky;
+using AxisSim.Core.Studies;
+using AxisSim.Files.Scenarios;
+using AxisSim.Files.Tables;
+using AxisSim.Plots;
+
+namespace AxisSim.Cli.Commands;
+
+/// <summary><c>axissim curve FILE</c>: pull-out torque against speed, with the torque that the move needs.</summary>
+internal static class CurveCommand
+{
+    private sealed record Request(string File, string[] Settings, string? Axis, string? Folder, string? Format);
+
+    /// <summary>The command.</summary>
+    public static Command Create(Host host)
+    {
+        Argument<string> file = SharedOptions.File();
+        Option<string[]> set = SharedOptions.Set();
+        Option<string> axis = SharedOptions.Axis(), format = SharedOptions.Format(), folder = SharedOptions.Out("the curves (CSV) and the figure (PNG, SVG)");
+        var command = new Command("curve", "Pull-out torque against speed: what the motor can give, and what the move needs of it") { file, axis, set, folder, format };
+        command.SetAction(parsed => Run(host, new Request(parsed.GetRequiredValue(file), parsed.GetValue(set) ?? [], parsed.GetValue(axis), parsed.GetValue(folder), parsed.GetValue(format))));
+        return command;
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static int Run(Host host, Request request)
+    {
+        var options = new OptionValues();
+        bool json = options.Json(request.Format);
+        MountAxis? asked = options.Axis(request.Axis);
+        if (ScenarioInput.Read(host, request.File, request.Settings, options) is not { } scenario)
+        {
+            return ExitCodes.BadInput;
+        }
+
+        IReadOnlyList<MountAxis> axes = options.Axes(asked, scenario.Setup);
+        OutputFolder? folder = request.Folder is null ? null : new OutputFolder(request.Folder, host.Stop);
+        if (folder?.Probe() is { } unwritable)
+        {
+            options.Problems.Add(unwritable);
+        }
+
+        ScenarioInput.Print(host, options.Problems);
+        if (options.Problems.Count > 0)
+        {
+            return ExitCodes.BadInput;
+        }
+
+        List<CurveReport> reports = Compute(host, scenario, axes);
+        if (folder is not null)
+        {
+            reports.ForEach(report => Files(folder, scenario, report));
+        }
+
+        if (json)
+        {
+            host.Out.Write(OutcomeJson.ToText(
+                "curve",
+                ("program", ProgramVersion.Record),
+                ("scenario", new ScenarioEntry(scenario.Name, request.File, scenario.Sha256, request.Settings, scenario.Notes)),
+                ("axes", reports.Select(report => new { report.Axis, report.TotalReduction, report.Curves }).ToArray())));
+        }
+        else
+        {
+            CurvePresenter.Write(new Page(host.Out, host.Colour, host.Columns), reports, folder?.Written ?? []);
+        }
+
+        if (folder?.Problem is { } problem)
+        {
+            host.Error.WriteLine(problem.ToString());
+            return ExitCodes.BadInput;
+        }
+
+        return ExitCodes.Good;
+    }
+
+    private static List<CurveReport> Compute(Host host, Scenario scenario, IReadOnlyList<MountAxis> axes)
+    {
+        using var progress = new ProgressLine(host.Error, host.ErrorIsTerminal);
+        Task<List<CurveReport>> work = Task.Run(
+            () =>
+            {
+                var reports = new List<CurveReport>();
+                foreach (MountAxis axis in axes)
+                {
+                    TorqueSpeedCurves curves = CurveStudy.Run(scenario.Setup, axis, share =>
+                    {
+                        host.Stop.ThrowIfCancellationRequested();
+                        progress.Report(axis.Key(), "pulling the motor out of step at each speed", share);
+                    });
+                    reports.Add(new CurveReport(axis, scenario.Setup.Axis(axis).Train.TotalRatio, curves));
+                }
+
+                return reports;
+            },
+            host.Stop);
+        work.Wait(host.Stop);
+        return work.Result;
+    }
+
+    private static void Files(OutputFolder folder, Scenario scenario, CurveReport report)
+    {
+        string axis = report.Axis.Key();
+        folder.Write($"{axis}-pull-out.csv", stream => CurvesCsv.WriteCurves(stream, report.Curves));
+        folder.Write($"{axis}-needed.csv", stream => CurvesCsv.WritePath(stream, report.Curves));
+        MoveFiles.Figure(folder, $"{axis}-pull-out", TorqueSpeedFigure.Create(report.Curves, $"{scenario.Name}: pull-out torque, {report.Axis.Words()}", report.TotalReduction, CurvePresenter.Verdict(report)));
+    }
+}

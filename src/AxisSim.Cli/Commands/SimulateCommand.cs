@@ -1,0 +1,137 @@
+using System.CommandLine;
+using System.Runtime.CompilerServices;
+using AxisSim.Cli.Input;
+using AxisSim.Cli.Json;
+using AxisSim.Cli.Output;
+using AxisSim.Cli.Text;
+using AxisSim.Cli.Text.Moves;
+using AxisSim.Core.Outcomes;
+using AxisSim.Core.Sky;
+using AxisSim.Core.Studies;
+using AxisSim.Files.Scenarios;
+
+namespace AxisSim.Cli.Commands;
+
+/// <summary><c>axissim simulate FILE</c>: runs the move and says whether it arrives, and why.</summary>
+internal static class SimulateCommand
+{
+    private sealed record Request(string File, string[] Settings, string? Axis, string? Folder, string? Format, string? Step, bool Full);
+
+    /// <summary>The command.</summary>
+    public static Command Create(Host host)
+    {
+        Argument<string> file = SharedOptions.File();
+        Option<string[]> set = SharedOptions.Set();
+        Option<string> axis = SharedOptions.Axis(), format = SharedOptions.Format();
+        Option<string> folder = SharedOptions.Out("the trace (CSV), the outcome (JSON) and the figures (PNG, SVG)");
+        Option<string> step = new("--step") { Description = "Time step, such as 50us (the default); shortened where the speed asks for it", HelpName = "TIME" };
+        Option<bool> full = new("--full") { Description = "With --out: every step in the trace, not some thousands of samples" };
+        var command = new Command("simulate", "Run the move of a scenario: does it arrive and settle, how near to stalling, and why") { file, axis, set, folder, format, step, full };
+        command.SetAction(parsed => Run(host, new Request(
+            parsed.GetRequiredValue(file), parsed.GetValue(set) ?? [], parsed.GetValue(axis), parsed.GetValue(folder), parsed.GetValue(format), parsed.GetValue(step), parsed.GetValue(full))));
+        return command;
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static int Run(Host host, Request request)
+    {
+        var options = new OptionValues();
+        bool json = options.Json(request.Format);
+        MountAxis? asked = options.Axis(request.Axis);
+        double step = options.Step(request.Step);
+        if (ScenarioInput.Read(host, request.File, request.Settings, options) is not { } scenario)
+        {
+            return ExitCodes.BadInput;
+        }
+
+        IReadOnlyList<MountAxis> axes = options.Axes(asked, scenario.Setup);
+        OutputFolder? folder = request.Folder is null ? null : new OutputFolder(request.Folder, host.Stop);
+        if (folder?.Probe() is { } unwritable)
+        {
+            options.Problems.Add(unwritable);
+        }
+
+        ScenarioInput.Print(host, options.Problems);
+        if (options.Problems.Count > 0)
+        {
+            return ExitCodes.BadInput;
+        }
+
+        MoveReport report = Simulate(host, request, scenario, axes, step);
+        int code = Code(report);
+        var document = new MoveDocument(report, scenario, request.Settings, code);
+        if (folder is not null)
+        {
+            MoveFiles.Write(folder, report, document);
+        }
+
+        if (json)
+        {
+            host.Out.Write(document.Text());
+        }
+        else
+        {
+            MovePresenter.Write(new Page(host.Out, host.Colour, host.Columns), report, folder?.Written ?? []);
+        }
+
+        if (folder?.Problem is { } problem)
+        {
+            host.Error.WriteLine(problem.ToString());
+            return code == ExitCodes.OurFault ? code : ExitCodes.BadInput;
+        }
+
+        return code;
+    }
+
+    private static MoveReport Simulate(Host host, Request request, Scenario scenario, IReadOnlyList<MountAxis> axes, double step)
+    {
+        using var progress = new ProgressLine(host.Error, host.ErrorIsTerminal);
+        Task<AxisResult>[] runs = [.. axes.Select(axis => Task.Run(
+            () => MoveStudy.Run(scenario.Setup, axis, new MoveOptions
+            {
+                StepSeconds = step,
+                FullTrace = request.Full,
+                Progress = (doing, share) =>
+                {
+                    host.Stop.ThrowIfCancellationRequested();
+                    progress.Report(axis.Key(), doing, share);
+                },
+            }),
+            host.Stop))];
+        Task.WaitAll(runs, host.Stop);
+        return new MoveReport
+        {
+            Name = scenario.Name,
+            File = request.File,
+            Settings = request.Settings,
+            Setup = scenario.Setup,
+            Lumped = Loads(scenario),
+            Payload = scenario.Payload,
+            LatitudeRadians = scenario.LatitudeRadians,
+            Notes = scenario.Notes,
+            AskedStepSeconds = step,
+            Results = [.. runs.Select(run => run.Result)],
+        };
+    }
+
+    private static int Code(MoveReport report) =>
+        report.Results.Any(result => result.Broken is not null) ? ExitCodes.OurFault
+        : report.Results.All(result => result.Outcome.Verdict == Verdict.Arrives) ? ExitCodes.Good
+        : ExitCodes.PredictedFailure;
+
+    private static Dictionary<MountAxis, Core.Payloads.LumpedLoad> Loads(Scenario scenario)
+    {
+        var loads = new Dictionary<MountAxis, Core.Payloads.LumpedLoad>();
+        if (scenario.PolarLoad is { } polar)
+        {
+            loads[MountAxis.Polar] = polar;
+        }
+
+        if (scenario.DeclinationLoad is { } declination)
+        {
+            loads[MountAxis.Declination] = declination;
+        }
+
+        return loads;
+    }
+}

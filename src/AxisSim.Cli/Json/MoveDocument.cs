@@ -1,0 +1,65 @@
+using AxisSim.Cli.Text;
+using AxisSim.Cli.Text.Moves;
+using AxisSim.Core.Dynamics;
+using AxisSim.Core.Outcomes;
+using AxisSim.Core.Studies;
+using AxisSim.Files.Scenarios;
+using AxisSim.Files.Tables;
+
+namespace AxisSim.Cli.Json;
+
+/// <summary>A remedy as a record for programs.</summary>
+internal sealed record RemedyEntry(RemedyKind Kind, double From, double? To, double Tried, string Unit, string Sentence, IReadOnlyList<string> Settings);
+
+/// <summary>One axis of a move as a record for programs.</summary>
+internal sealed record AxisEntry(
+    string Verdict,
+    AxisOutcome Outcome,
+    double AskedStepSeconds,
+    StepChoice Step,
+    Diagnosis? Diagnosis,
+    IReadOnlyList<RemedyEntry> Remedies,
+    BrokenRun? Broken);
+
+/// <summary>The JSON document of a simulated move.</summary>
+internal sealed class MoveDocument(MoveReport report, Scenario scenario, string[] settings, int exitCode)
+{
+    /// <summary>The document as text.</summary>
+    public string Text() => OutcomeJson.ToText("simulation", Parts());
+
+    /// <summary>Writes the document.</summary>
+    public void Write(Stream stream) => OutcomeJson.Write(stream, "simulation", Parts());
+
+    private (string, object?)[] Parts() =>
+    [
+        ("program", ProgramVersion.Record),
+        ("scenario", new ScenarioEntry(scenario.Name, report.File, scenario.Sha256, settings, scenario.Notes)),
+        ("verdict", VerdictText.OfMount(report.Results)),
+        ("exit_code", exitCode),
+        ("axes", report.Results.Select(Entry).ToArray()),
+    ];
+
+    private AxisEntry Entry(AxisResult result) => new(
+        VerdictText.OfAxis(result),
+        result.Outcome,
+        report.AskedStepSeconds,
+        result.Step,
+        result.Diagnosis,
+        [.. (result.Diagnosis?.Remedies ?? []).Select(remedy => Remedy(result.Outcome, remedy))],
+        result.Broken);
+
+    private RemedyEntry Remedy(AxisOutcome outcome, Remedy remedy)
+    {
+        RemedyAdvice? advice = remedy.To is { } to ? RemedyText.Advice(report, outcome.Axis, remedy, to) : null;
+        string unit = remedy.Kind switch
+        {
+            RemedyKind.LongerRamp => "s",
+            RemedyKind.LowerSlewRate => "rad/s at the axis",
+            RemedyKind.MoreCurrent => "A peak",
+            RemedyKind.Changeover => "rad/s at the motor; null is never",
+            RemedyKind.MoreVoltage => "V",
+            _ => "N m about the axis",
+        };
+        return new(remedy.Kind, remedy.From, remedy.To, remedy.Tried, unit, advice?.Sentence ?? "No help on its own: " + RemedyText.NoHelp(remedy) + ".", advice?.Settings ?? []);
+    }
+}

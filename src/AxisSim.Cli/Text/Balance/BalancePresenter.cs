@@ -1,0 +1,77 @@
+using AxisSim.Core.Payloads;
+using AxisSim.Core.Sky;
+using AxisSim.Core.Studies;
+
+namespace AxisSim.Cli.Text.Balance;
+
+/// <summary>The page of a balance: how much, where it shows, what to shift, what remains.</summary>
+internal static class BalancePresenter
+{
+    // Friction of a small axis hides less than this, N m: no hand can balance finer.
+    private const double GoodNewtonMetres = 0.05;
+
+    /// <summary>Writes the page.</summary>
+    public static void Write(Page page, PayloadModel payload, double latitude, BalanceReport report)
+    {
+        bool good = report.Polar.NewtonMetres < GoodNewtonMetres && report.Declination.NewtonMetres < GoodNewtonMetres;
+        page.Verdict(good
+            ? "BALANCED: about both axes within what a hand can set."
+            : $"OUT OF BALANCE: by up to {Units.AxisTorque(report.Polar.NewtonMetres)} about the polar axis and {Units.AxisTorque(report.Declination.NewtonMetres)} about the declination axis.", good);
+
+        page.Heading("What to do");
+        int item = 0;
+        foreach (string step in ShiftText.Steps(payload, report))
+        {
+            page.Item(Say.Count(++item) + ".", step);
+        }
+
+        page.Text($"Then there remain {Units.AxisTorque(report.RemainingPolarNewtonMetres)} about the polar axis and {Units.AxisTorque(report.RemainingDeclinationNewtonMetres)} about the declination axis. " +
+            $"The inertia about the polar axis goes from {Units.Inertia(report.PolarInertiaKilogramSquareMetres.Before)} to {Units.Inertia(report.PolarInertiaKilogramSquareMetres.After)}.");
+
+        page.Heading("Where it shows most");
+        page.Rows(
+        [
+            ("polar axis", $"{Units.AxisTorque(report.Polar.NewtonMetres)} at {Pose(report.Polar.Pose, latitude)}"),
+            ("of which", $"{Units.AxisTorque(report.PolarFromCounterweightNewtonMetres)} that the counterweight can take away, {Units.AxisTorque(report.PolarFromTubeNewtonMetres)} from a tube out of balance, which changes with declination"),
+            ("declination axis", $"{Units.AxisTorque(report.Declination.NewtonMetres)} at {Pose(report.Declination.Pose, latitude)}"),
+        ]);
+        page.Text("Half a turn of that axis on, the torque is as large the other way.", 2);
+
+        page.Heading("About the polar axis, N m, by declination (columns) and polar angle (rows), in degrees");
+        Grid(page, report, pose => pose.PolarNewtonMetres);
+        page.Heading("About the declination axis, N m, likewise");
+        Grid(page, report, pose => pose.DeclinationNewtonMetres);
+        page.Text("Positive turns the axis towards greater angles. Polar 0 has the bar level with the telescope west; -90 has the counterweight lowest. Declination 0 points the tube at the equator, 90 at the pole.");
+        Cautions.Write(page);
+    }
+
+    private static string Pose(MountPose pose, double latitude)
+    {
+        SkyPoint sky = SkyPose.ToSky(pose, latitude);
+        double hours = sky.HourAngleRadians * 12.0 / Math.PI;
+        string where = Math.Abs(hours) < 0.005 ? "on the meridian" : $"{Say.Number(Math.Abs(hours))} h {(hours > 0.0 ? "west" : "east")} of the meridian";
+        string side = sky.Side == PierSide.West ? "west" : "east";
+        return $"hour angle {Say.With(Math.Round(hours, 2), "h")} ({where}), declination {Say.With(Math.Round(Units.Degrees(sky.DeclinationRadians), 1), "deg")}, telescope {side} of the pier " +
+            $"(mechanical angles: polar {Say.With(Math.Round(Units.Degrees(pose.PolarRadians), 1), "deg", 4)}, declination {Say.With(Math.Round(Units.Degrees(pose.DeclinationRadians), 1), "deg", 4)})";
+    }
+
+    private static void Grid(Page page, BalanceReport report, Func<PoseTorque, double> torque)
+    {
+        const double Step = 45.0;
+        PoseTorque[] coarse = [.. report.Grid.Where(point => OnStep(point.Pose.PolarRadians, Step) && OnStep(point.Pose.DeclinationRadians, Step))];
+        double[] columns = [.. coarse.Select(point => Math.Round(Units.Degrees(point.Pose.DeclinationRadians))).Distinct().Order()];
+        page.Table(
+            ["polar", .. columns.Select(column => Say.Number(column))],
+            coarse.GroupBy(point => Math.Round(Units.Degrees(point.Pose.PolarRadians))).OrderBy(row => row.Key).Select(row => (IReadOnlyList<string>)
+            [
+                Say.Number(row.Key),
+                .. row.OrderBy(point => point.Pose.DeclinationRadians).Select(point => Say.Number(Math.Round(torque(point), 2))),
+            ]));
+    }
+
+    private static bool OnStep(double radians, double stepDegrees)
+    {
+        double steps = Units.Degrees(radians) / stepDegrees;
+        return Math.Abs(steps - Math.Round(steps)) < 1e-6;
+    }
+}

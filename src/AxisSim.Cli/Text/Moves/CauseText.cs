@@ -1,0 +1,76 @@
+using AxisSim.Core.Outcomes;
+using AxisSim.Core.Studies;
+
+namespace AxisSim.Cli.Text.Moves;
+
+/// <summary>Why a move fails: the cause, the torques at that moment, and what re-runs with one thing changed showed.</summary>
+internal static class CauseText
+{
+    /// <summary>The cause in a sentence.</summary>
+    public static string Cause(FailureCause cause) => cause switch
+    {
+        FailureCause.SupplyVoltage => "Cause: the supply voltage. At this speed it cannot drive enough current through the windings, so the motor has too little torque.",
+        FailureCause.Inertia => "Cause: inertia. The ramp asks for more acceleration than the motor can give to this mass.",
+        FailureCause.Imbalance => "Cause: imbalance. Lifting the heavy side takes more torque than the motor has to spare.",
+        FailureCause.Friction => "Cause: friction. Bearings, seals, worm and stages take more torque than the motor has to spare.",
+        FailureCause.Resonance => "Cause: resonance. Full-stepping at this speed makes the rotor swing until it falls out of step; torque alone would have been enough.",
+        FailureCause.Clutch => "Cause: the clutch. The axis needs more torque than the clutch passes on.",
+        _ => "Cause: several loads together. No single one of them, taken away, lets the move arrive.",
+    };
+
+    /// <summary>The torques at the moment of failure in a sentence or two.</summary>
+    public static string Shares(AxisOutcome outcome, TorqueShares shares)
+    {
+        double needed = shares.Inertia + shares.Imbalance + shares.Friction + shares.WormLoss;
+        string balance = shares.Imbalance >= 0.0
+            ? $"{Units.ShaftTorque(shares.Imbalance)} against imbalance and wind"
+            : $"{Units.ShaftTorque(-shares.Imbalance)} less because imbalance and wind help";
+        string text = $"Torque at the motor's shaft {(outcome.Loss is null ? "at the hardest moment" : "at that moment")}: needed {Units.ShaftTorque(needed)}, which is " +
+            $"{Units.ShaftTorque(shares.Inertia)} to {(shares.Inertia < 0.0 ? "slow down" : "accelerate")}, {balance}, {Units.ShaftTorque(shares.Friction)} for friction of bearings and seals, " +
+            $"and {Units.ShaftTorque(shares.WormLoss)} lost in worm and stages. The motor can pull {Units.ShaftTorque(shares.Available)} there before it loses step.";
+        return needed < shares.Available && outcome.Verdict == Verdict.Stalls
+            ? text + $" That leaves only {Units.Percent(1.0 - (needed / shares.Available))} for the swings of the rotor, which is not enough."
+            : text;
+    }
+
+    /// <summary>The re-runs in words: what would let it arrive, and what would not.</summary>
+    public static IEnumerable<string> Counterfactuals(IReadOnlyList<CounterfactualResult> results)
+    {
+        string[] arrives = [.. results.Where(result => result.Arrives).Select(result => Words(result.Change))];
+        string[] fails = [.. results.Where(result => !result.Arrives).Select(result => Words(result.Change))];
+        if (arrives.Length > 0)
+        {
+            yield return $"it would arrive {Or(arrives)}";
+        }
+
+        if (fails.Length > 0)
+        {
+            yield return arrives.Length > 0 ? $"it would still fail {Or(fails)}" : $"it would fail even {Or(fails)}";
+        }
+    }
+
+    /// <summary>What the lost steps mean, or null when none were lost.</summary>
+    public static string? LostSteps(AxisOutcome outcome, double direction)
+    {
+        if (outcome.LostFullSteps == 0)
+        {
+            return null;
+        }
+
+        double angle = outcome.LostFullSteps * outcome.Facts.FullStepRadians;
+        string side = angle * direction < 0.0 ? "short of" : "beyond";
+        return $"By the end of the plan the motor is {Say.Many(Math.Abs((long)outcome.LostFullSteps), "full step")} {(angle * direction < 0.0 ? "behind" : "ahead")}: the axis rests {Units.SmallAngle(Math.Abs(angle))} {side} where the controller believes it is. It must be aligned again.";
+    }
+
+    private static string Or(string[] words) => words.Length == 1 ? words[0] : string.Join(", ", words[..^1]) + " or " + words[^1];
+
+    private static string Words(Counterfactual change) => change switch
+    {
+        Counterfactual.AmpleVoltage => "with ten times the supply voltage",
+        Counterfactual.WithoutImbalance => "without imbalance",
+        Counterfactual.WithoutFriction => "without friction and worm losses",
+        Counterfactual.TenthOfInertia => "with a tenth of the inertia",
+        Counterfactual.WithoutFullStepping => "if the drive microstepped throughout",
+        _ => "with a clutch that cannot slip",
+    };
+}

@@ -1,0 +1,89 @@
+using AxisSim.Core;
+using AxisSim.Core.Outcomes;
+using AxisSim.Core.Studies;
+
+namespace AxisSim.Cli.Text.Moves;
+
+/// <summary>The figures of one axis: torque, settling, offset, supply and heat.</summary>
+internal static class FiguresText
+{
+    /// <summary>Load factor below which the margin is called thin: 30 % to spare are common practice.</summary>
+    public const double ThinLoadFactor = 1.3;
+
+    /// <summary>Rows of names and values.</summary>
+    public static IEnumerable<(string Name, string Value)> Rows(MountSetup setup, AxisResult result)
+    {
+        AxisOutcome outcome = result.Outcome;
+        yield return ("slew duration", Units.Time(outcome.SlewSeconds) + ", as planned; the slower axis decides");
+        yield return ("least torque margin", Margin(outcome.Margin));
+        if (outcome.LoadFactor is { } factor)
+        {
+            yield return ("load factor", LoadFactor(factor));
+        }
+
+        foreach ((string, string) row in Settle(outcome))
+        {
+            yield return row;
+        }
+
+        if (outcome.Loss is null)
+        {
+            yield return ("offset at the end", Offset(outcome.Offset));
+        }
+
+        if (outcome.ClutchSlipRadians != 0.0)
+        {
+            yield return ("clutch slip", Units.SmallAngle(Math.Abs(outcome.ClutchSlipRadians)));
+        }
+
+        foreach ((string, string) row in Power(setup.Axis(outcome.Axis), outcome))
+        {
+            yield return row;
+        }
+    }
+
+    /// <summary>A warning when the margin is thin; null otherwise.</summary>
+    public static string? Thin(AxisOutcome outcome) => outcome.LoadFactor is { AtLeast: false, Value: < ThinLoadFactor } factor
+        ? $"The margin is thin: with inertia, imbalance and friction {Units.Percent(factor.Value - 1.0)} above those given it would stall, and friction alone is rarely known better than 30 %. A load factor of {Say.Number(ThinLoadFactor)} or more is common practice: a longer ramp, a lower slew rate or better balance raises it."
+        : null;
+
+    private static string Margin(TorqueMargin margin) =>
+        $"{(margin.Value >= 0.0 ? Units.Percent(margin.Value) : double.IsFinite(margin.Value) ? $"none, {Units.Percent(-margin.Value)} short," : "none")} at {Units.Time(margin.TimeSeconds)}: {Units.ShaftTorque(margin.NeededNewtonMetres)} needed of {Units.ShaftTorque(margin.AvailableNewtonMetres)} pull-out torque at {Units.Speed(Math.Abs(margin.MotorSpeedRadiansPerSecond))}";
+
+    private static string LoadFactor(LoadFactor factor) => factor.AtLeast
+        ? $"at least {Say.Number(factor.Value)}: with inertia, imbalance and friction times {Say.Number(factor.Value)} it still arrives"
+        : $"{Say.Number(factor.Value)}: up to this factor on inertia, imbalance and friction it still arrives";
+
+    private static IEnumerable<(string Name, string Value)> Settle(AxisOutcome outcome)
+    {
+        if (outcome.Settling is not { } settling)
+        {
+            yield break;
+        }
+
+        string band = $"+-{Units.SmallAngle(settling.ToleranceRadians)}";
+        yield return ("settles to its rest", settling.AgainstRestSeconds is { } rest ? $"{After(rest)} the slew, to within {band} of where it stays" : $"not to within {band} in the time watched");
+        yield return ("settles to the target", settling.AgainstCommandSeconds is { } command
+            ? $"{After(command)} the slew, to within {band} of the command"
+            : $"no: it does not stay within {band} of the command (see the offset)");
+        yield return ("overshoot", Units.SmallAngle(settling.OvershootRadians) + " beyond the final rest");
+        yield return ("jump as current falls", settling.HoldJumpRadians is { } jump ? Units.Offset(jump) : "none seen (the current does not change in the time watched)");
+    }
+
+    private static string After(double seconds) => seconds > 0.0 ? Units.Time(seconds) + " after" : "at the end of";
+
+    private static string Offset(OffsetSplit offset) =>
+        $"{Units.Offset(offset.Total)} from the command: backlash {Units.Offset(offset.Backlash)}, wind-up {Units.Offset(offset.WindUp)}, friction {Units.Offset(offset.Friction)}, periodic error {Units.Offset(offset.Periodic)}";
+
+    private static IEnumerable<(string Name, string Value)> Power(AxisModel model, AxisOutcome outcome)
+    {
+        PowerAndHeat power = outcome.Power;
+        yield return ("phase current", $"{Units.Current(model.Drive.SlewCurrentAmperes)} slewing, {Units.Current(model.Drive.HoldingCurrentAmperes)} at rest; rated {Units.Current(model.Motor.RatedCurrentAmperes)}");
+        yield return ("supply", $"{Say.With(power.PeakSupplyAmperes, "A")} peak (over 10 ms), {Say.With(power.MeanSupplyAmperes, "A")} mean over the slew, {Units.Energy(power.EnergyJoules)} in all; {Say.Number(power.LowestBusVolts)} to {Say.With(power.HighestBusVolts, "V")} at the drive");
+        string limit = $"class {power.Insulation} allows {Units.Celsius(power.LimitCelsius)}";
+        string endless = !double.IsFinite(power.ContinuousCelsius) ? "above the limit if it slewed without end"
+            : $"{Units.Celsius(power.ContinuousCelsius)} if it slewed without end";
+        string hot = power.ContinuousCelsius > power.LimitCelsius ? ": TOO HOT for continuous slewing" : "";
+        yield return ("winding", $"{Units.Celsius(power.EndCelsius)} at the end, {endless}; {limit}{hot}");
+    }
+}

@@ -1,0 +1,127 @@
+using AxisSim.Core.Motion;
+using AxisSim.Core.Outcomes;
+using AxisSim.Core.Sky;
+using AxisSim.Core.Studies;
+
+namespace AxisSim.Cli.Text.Moves;
+
+/// <summary>The page of a simulated move: verdict, why, what to try, figures, facts, notes, cautions.</summary>
+internal static class MovePresenter
+{
+    // The level of rest is taken from the last instants of the run; what settles after this share of the watch may be on its way still.
+    private const double LateShare = 0.9;
+
+    /// <summary>Writes the page.</summary>
+    public static void Write(Page page, MoveReport report, IReadOnlyList<string> files)
+    {
+        page.Verdict(VerdictText.OfMount(report.Results), report.Results.All(result => result.Broken is null && result.Outcome.Verdict == Verdict.Arrives));
+        foreach (AxisResult result in report.Results)
+        {
+            page.Text(VerdictText.OfAxis(result));
+            string?[] warnings = [FiguresText.Thin(result.Outcome), Late(report.Setup.Move, result.Outcome)];
+            foreach (string warning in warnings.OfType<string>())
+            {
+                page.Text(warning);
+            }
+        }
+
+        foreach (AxisResult result in report.Results.Where(result => result.Broken is null))
+        {
+            Why(page, report, result);
+        }
+
+        foreach (AxisResult result in report.Results)
+        {
+            page.Heading($"Figures, {result.Outcome.Axis.Words()}");
+            page.Rows(FiguresText.Rows(report.Setup, result));
+        }
+
+        FactsText.Write(page, [.. report.Results.Select(result => (result.Outcome.Axis, result.Outcome.Facts))]);
+        Notes(page, report);
+        if (files.Count > 0)
+        {
+            page.Heading("Files written");
+            foreach (string file in files)
+            {
+                page.Copyable(file, indent: 2);
+            }
+        }
+
+        Cautions.Write(page);
+    }
+
+    /// <summary>A warning when the axis came to its rest only at the end of the watch: it may be moving still.</summary>
+    private static string? Late(MoveSettings move, AxisOutcome outcome) =>
+        outcome.Verdict == Verdict.Arrives && outcome.Settling?.AgainstRestSeconds > LateShare * move.ObserveSeconds
+            ? $"That is at the very end of the {Units.Time(move.ObserveSeconds)} watched, so it may be creeping still: watch for longer with --set \"move.observe={Say.Number(Math.Ceiling(2.0 * move.ObserveSeconds))} s\"."
+            : null;
+
+    private static void Why(Page page, MoveReport report, AxisResult result)
+    {
+        AxisOutcome outcome = result.Outcome;
+        if (outcome.Verdict == Verdict.Arrives)
+        {
+            return;
+        }
+
+        page.Heading($"Why, {outcome.Axis.Words()}");
+        if (outcome.Verdict == Verdict.DoesNotSettle)
+        {
+            Unsettled(page, report, outcome);
+            return;
+        }
+
+        if (result.Diagnosis is { } diagnosis)
+        {
+            page.Text(CauseText.Cause(diagnosis.Cause));
+            page.Text(CauseText.Shares(outcome, diagnosis.Shares));
+            page.Text($"The same move, run again with one thing changed: {string.Join("; ", CauseText.Counterfactuals(diagnosis.Counterfactuals))}.");
+        }
+
+        if (CauseText.LostSteps(outcome, Direction(report.Setup.Move, outcome.Axis)) is { } lost)
+        {
+            page.Text(lost);
+        }
+
+        if (result.Diagnosis is { } cures)
+        {
+            CureText.Write(page, report, outcome, cures);
+        }
+    }
+
+    private static void Unsettled(Page page, MoveReport report, AxisOutcome outcome)
+    {
+        string tolerance = Units.SmallAngle(report.Setup.Move.SettleToleranceRadians);
+        page.Text($"The motor keeps step, but {Units.Time(report.Setup.Move.ObserveSeconds)} after the slew the axis still moves by more than {tolerance}: it swings on its stiffness, follows wind or periodic error, or the watch is too short.");
+        page.Heading($"What to try, {outcome.Axis.Words()}");
+        page.Item("1.", "Watch for longer, to see whether it settles later:");
+        page.Copyable($"--set \"move.observe={Say.Number(Math.Ceiling(2.0 * report.Setup.Move.ObserveSeconds))} s\"", indent: 5);
+        page.Item("2.", "A gentler end of the slew, which excites less swing:");
+        page.Copyable($"--set \"{outcome.Axis.Key()}.motion.shape=s-curve\"", indent: 5);
+        page.Item("3.", $"A wider settling tolerance, if {tolerance} is finer than the work needs:");
+        page.Copyable($"--set \"settling.tolerance={Say.Number(Math.Ceiling(2.0 * Units.Arcseconds(report.Setup.Move.SettleToleranceRadians)))} arcsec\"", indent: 5);
+    }
+
+    private static double Direction(MoveSettings move, MountAxis axis) => axis == MountAxis.Polar
+        ? Math.Sign(move.End.PolarRadians - move.Start.PolarRadians)
+        : Math.Sign(move.End.DeclinationRadians - move.Start.DeclinationRadians);
+
+    private static void Notes(Page page, MoveReport report)
+    {
+        page.Heading("Notes");
+        foreach (string note in report.Notes)
+        {
+            page.Item("-", note);
+        }
+
+        foreach (AxisResult result in report.Results)
+        {
+            string axis = result.Outcome.Axis.Key();
+            page.Item("-", result.Step.Reason is { } reason
+                ? $"{axis}: step {Microseconds(result.Step.StepSeconds)} instead of the {Microseconds(report.AskedStepSeconds)} asked for, because {reason}"
+                : $"{axis}: step {Microseconds(result.Step.StepSeconds)}, as asked for");
+        }
+    }
+
+    private static string Microseconds(double seconds) => Say.With(seconds * 1e6, "us", 4);
+}

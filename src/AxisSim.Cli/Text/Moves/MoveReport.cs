@@ -1,0 +1,40 @@
+using AxisSim.Core;
+using AxisSim.Core.Payloads;
+using AxisSim.Core.Sky;
+using AxisSim.Core.Studies;
+
+namespace AxisSim.Cli.Text.Moves;
+
+/// <summary>All that the text of a simulated move needs.</summary>
+internal sealed record MoveReport
+{
+    /// <summary>Name of the scenario.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>The file as the user gave it, for commands to copy.</summary>
+    public required string File { get; init; }
+
+    /// <summary>Settings of the command line, repeated in commands to copy.</summary>
+    public IReadOnlyList<string> Settings { get; init; } = [];
+
+    /// <summary>The mount and its move.</summary>
+    public required MountSetup Setup { get; init; }
+
+    /// <summary>Lumped loads, by axis; empty with bodies.</summary>
+    public IReadOnlyDictionary<MountAxis, LumpedLoad> Lumped { get; init; } = new Dictionary<MountAxis, LumpedLoad>();
+
+    /// <summary>Bodies and counterweight; null with lumped loads.</summary>
+    public PayloadModel? Payload { get; init; }
+
+    /// <summary>Latitude, rad.</summary>
+    public double LatitudeRadians { get; init; }
+
+    /// <summary>What the reader made of the scenario's figures.</summary>
+    public IReadOnlyList<string> Notes { get; init; } = [];
+
+    /// <summary>Step asked for, s.</summary>
+    public required double AskedStepSeconds { get; init; }
+
+    /// <summary>One result per simulated axis.</summary>
+    public required IReadOnlyList<AxisResult> Results { get; init; }
+}

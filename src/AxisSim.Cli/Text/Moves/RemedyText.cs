@@ -1,0 +1,113 @@
+using AxisSim.Cli.Input;
+using AxisSim.Core;
+using AxisSim.Core.Motion;
+using AxisSim.Core.Sky;
+using AxisSim.Core.Studies;
+
+namespace AxisSim.Cli.Text.Moves;
+
+/// <summary>A remedy for people: what to change, and the settings that try it.</summary>
+/// <param name="Sentence">What to change, from what to what.</param>
+/// <param name="Settings">Settings to try, each <c>key=value</c>; empty when no single key does it.</param>
+internal sealed record RemedyAdvice(string Sentence, IReadOnlyList<string> Settings);
+
+/// <summary>Puts remedies into words and into keys of the scenario, in the unit of each key.</summary>
+internal static class RemedyText
+{
+    /// <summary>The advice for a remedy that works.</summary>
+    public static RemedyAdvice Advice(MoveReport report, MountAxis axis, Remedy remedy, double to)
+    {
+        AxisModel model = report.Setup.Axis(axis);
+        string key = axis.Key();
+        return remedy.Kind switch
+        {
+            RemedyKind.LongerRamp => Ramp(model.Motion, key, remedy.From, to),
+            RemedyKind.LowerSlewRate => Rate(key, remedy.From, to),
+            RemedyKind.MoreCurrent => new($"More slew current: {Units.Current(to)} instead of {Units.Current(remedy.From)}; the motor is rated for {Say.With(model.Motor.RatedCurrentAmperes, "A")} peak.", [$"{key}.drive.slew_current={Up(to)} A"]),
+            RemedyKind.Changeover => Changeover(key, remedy.From, to),
+            RemedyKind.MoreVoltage => Voltage(model, key, remedy.From, to),
+            _ => Balance(report, axis, remedy.From, to),
+        };
+    }
+
+    /// <summary>A remedy that does not help, named with how far it was tried.</summary>
+    public static string NoHelp(Remedy remedy) => remedy.Kind switch
+    {
+        RemedyKind.LongerRamp => $"a longer ramp (tried up to {Units.Time(remedy.Tried)})",
+        RemedyKind.LowerSlewRate => $"a lower slew rate (tried down to {Units.Rate(remedy.Tried)})",
+        RemedyKind.MoreCurrent => $"more slew current (tried up to {Say.With(remedy.Tried, "A")} peak)",
+        RemedyKind.Changeover => "another changeover speed",
+        RemedyKind.MoreVoltage => $"a higher supply voltage (tried up to {Say.With(remedy.Tried, "V")})",
+        _ => $"better balance (tried down to {Units.AxisTorque(remedy.Tried)})",
+    };
+
+    private static RemedyAdvice Ramp(AxisMotion motion, string key, double from, double to)
+    {
+        string sentence = $"A longer ramp: {Units.Time(to)} instead of {Units.Time(from)}";
+        if (motion.AccelerationRadiansPerSecondSquared is null)
+        {
+            return new(sentence + ".", [$"{key}.motion.ramp_time={Up(to)} s"]);
+        }
+
+        double acceleration = Units.Degrees((motion with { RampSeconds = to, AccelerationRadiansPerSecondSquared = null }).PeakAcceleration);
+        return new(
+            $"{sentence}, that is an acceleration of {Down(acceleration)} deg/s^2 instead of {Say.With(Units.Degrees(motion.PeakAcceleration), "deg/s^2")}.",
+            [$"{key}.motion.acceleration={Down(acceleration)} deg/s^2"]);
+    }
+
+    private static RemedyAdvice Rate(string key, double from, double to) =>
+        new($"A lower slew rate: {Down(Units.Degrees(to))} deg/s instead of {Units.Rate(from)}.", [$"{key}.motion.slew_rate={Down(Units.Degrees(to))} deg/s"]);
+
+    private static RemedyAdvice Changeover(string key, double from, double to)
+    {
+        string now = double.IsInfinity(from) ? "it never does now" : $"{Units.Speed(from)} now";
+        return double.IsInfinity(to)
+            ? new($"No full-stepping: let the drive microstep at every speed (changeover: {now}).", [$"{key}.drive.changeover=never"])
+            : new($"Full-stepping above {Say.Number(Units.Rpm(to), 4)} rpm of the motor ({now}); it gives more torque, with more noise.", [$"{key}.drive.changeover={Say.Number(Units.Rpm(to), 4)} rpm"]);
+    }
+
+    private static RemedyAdvice Voltage(AxisModel model, string key, double from, double to)
+    {
+        string sentence = $"A higher supply voltage: {Up(to)} V instead of {Say.With(from, "V")}, if motor and drive are made for it.";
+        string set = $"{key}.drive.supply_voltage={Up(to)} V";
+        double limit = 1.2 * to;
+        return double.IsFinite(model.Drive.BrakeLimitVolts) && model.Drive.BrakeLimitVolts < limit
+            ? new(sentence + " The brake limit must rise with it.", [set, $"{key}.drive.brake_limit={Up(limit)} V"])
+            : new(sentence, [set]);
+    }
+
+    private static RemedyAdvice Balance(MoveReport report, MountAxis axis, double from, double to)
+    {
+        string sentence = $"Better balance: an imbalance of at most {Down(to)} N m about the {axis.Words()} on this path instead of {Units.AxisTorque(from)}.";
+        if (report.Lumped.TryGetValue(axis, out var load) && from > 0.0)
+        {
+            return new(sentence, [$"{axis.Key()}.load.imbalance={Toward(load.ImbalanceNewtonMetres * to / from)} N*m"]);
+        }
+
+        string command = CommandText.Of("balance", report.File, report.Settings, []);
+        return CounterweightMove.Try(report, axis, to) is { } move
+            ? new($"{sentence} The counterweight at {move.Words} does that; {command} shows the rest.", move.Settings)
+            : new($"{sentence} To see where weights and payload should go: {command}", []);
+    }
+
+    // Four digits on the safe side: a suggestion that was found to arrive must not be rounded back over the edge.
+    private static string Up(double value) => Rounded(value, Math.Ceiling);
+
+    private static string Down(double value) => Rounded(value, Math.Floor);
+
+    private static string Toward(double value) => value < 0.0 ? "-" + Down(-value) : Down(value);
+
+    private static string Rounded(double value, Func<double, double> toWhole)
+    {
+        const double Slack = 1e-6;
+        if (value == 0.0)
+        {
+            return "0";
+        }
+
+        double grain = Math.Pow(10.0, Math.Floor(Math.Log10(value)) - 3.0);
+        double steps = value / grain;
+        double near = Math.Round(steps);
+        return Say.Number((Math.Abs(steps - near) < Slack * near ? near : toWhole(steps)) * grain, 4);
+    }
+}

@@ -1,0 +1,79 @@
+using AxisSim.Core.Outcomes;
+using AxisSim.Core.Studies;
+
+namespace AxisSim.Cli.Text.Moves;
+
+/// <summary>The verdict in a sentence, for the mount and for each axis.</summary>
+internal static class VerdictText
+{
+    /// <summary>Verdict on all simulated axes together.</summary>
+    public static string OfMount(IReadOnlyList<AxisResult> results)
+    {
+        AxisResult? broken = results.FirstOrDefault(result => result.Broken is not null);
+        if (broken is not null)
+        {
+            return $"No verdict: the simulation of the {broken.Outcome.Axis.Words()} broke down. That is a fault of this program.";
+        }
+
+        List<AxisOutcome> failed = [.. results.Select(result => result.Outcome).Where(outcome => outcome.Verdict != Verdict.Arrives)];
+        if (failed.Count == 0)
+        {
+            double settled = results.Max(result => result.Outcome.Settling?.AgainstRestSeconds ?? 0.0);
+            string who = results.Count > 1 ? "the mount arrives and settles on both axes" : $"the {results[0].Outcome.Axis.Words()} arrives and settles";
+            return $"ARRIVES: {who}, {After(settled)} after a slew of {Units.Time(results[0].Outcome.SlewSeconds)}.";
+        }
+
+        string verdict = failed.Exists(outcome => outcome.Verdict == Verdict.Stalls) ? "STALLS"
+            : failed.Exists(outcome => outcome.Verdict == Verdict.ClutchSlips) ? "CLUTCH SLIPS" : "DOES NOT SETTLE";
+        return $"{verdict}: {Say.List([.. failed.Select(Short)])}.";
+    }
+
+    /// <summary>Verdict on one axis.</summary>
+    public static string OfAxis(AxisResult result)
+    {
+        AxisOutcome outcome = result.Outcome;
+        if (result.Broken is { } broken)
+        {
+            return Broken(outcome, broken);
+        }
+
+        string axis = Say.Sentence(outcome.Axis.Words());
+        return outcome.Verdict switch
+        {
+            Verdict.Arrives => $"{axis} arrives: the motor keeps step through the whole slew, and {(outcome.Settling?.AgainstRestSeconds is > 0.0 and var rest ? $"from {Units.Time(rest)} after it" : "from its end on")} the axis stays within {Units.SmallAngle(Tolerance(outcome))} of where it comes to rest.{Beside(outcome)}",
+            Verdict.Stalls when outcome.Loss is { } loss => $"{axis} stalls: the motor loses step {Units.Time(loss.TimeSeconds)} after the start, {During(loss)}, at {Units.Rate(Math.Abs(loss.AxisRateRadiansPerSecond))} ({Units.Speed(Math.Abs(loss.MotorSpeedRadiansPerSecond))} at the motor), {(loss.FullStepping ? "while the drive is full-stepping" : "while the drive is microstepping")}.",
+            Verdict.ClutchSlips => $"{axis} slips in its clutch: it begins to give way {Units.Time(outcome.ClutchSlipSeconds ?? 0.0)} after the start and has slipped by {Units.SmallAngle(Math.Abs(outcome.ClutchSlipRadians))} at the end, while the motor keeps step.",
+            _ => $"{axis} arrives but does not settle: in the time watched after the slew it does not stay within {Units.SmallAngle(Tolerance(outcome))} of one place.",
+        };
+    }
+
+    /// <summary>The part of the move in which sync was lost.</summary>
+    public static string During(LossOfSync loss) => loss.Phase switch
+    {
+        MovePhase.Accelerating => "while speeding up",
+        MovePhase.Slewing => "at the steady slew rate",
+        MovePhase.Decelerating => "while slowing down",
+        _ => "after the slew",
+    };
+
+    private static string Short(AxisOutcome outcome) => outcome.Verdict switch
+    {
+        Verdict.Stalls when outcome.Loss is { } loss => $"the {outcome.Axis.Words()} loses step {Units.Time(loss.TimeSeconds)} after the start, {During(loss)}",
+        Verdict.ClutchSlips => $"the clutch of the {outcome.Axis.Words()} gives way {Units.Time(outcome.ClutchSlipSeconds ?? 0.0)} after the start",
+        _ => $"the {outcome.Axis.Words()} arrives but does not come to rest in the time watched",
+    };
+
+    private static string Broken(AxisOutcome outcome, BrokenRun broken) =>
+        $"{Say.Sentence(outcome.Axis.Words())}: the {broken.Quantity} was no longer a finite number {Say.With(broken.TimeSeconds, "s", 6)} after the start, and the run stopped there. " +
+        $"One step before, the rotor was at {Say.With(broken.LastGoodRotorRadians, "rad", 6)} with {Say.With(broken.LastGoodRotorSpeed, "rad/s", 4)}, " +
+        $"the axis at {Say.With(Units.Degrees(broken.LastGoodAxisRadians), "deg", 6)} with {Say.With(Units.Degrees(broken.LastGoodAxisSpeed), "deg/s", 4)}. What follows ends there.";
+
+    // An axis may settle and still rest off its target: whoever points with it must know.
+    private static string Beside(AxisOutcome outcome) => outcome.Settling is { AgainstCommandSeconds: null }
+        ? $" It does not rest on its target: it ends {Units.SmallAngle(Math.Abs(outcome.Offset.Total))} off the command (backlash, wind-up, friction and periodic error, split below)."
+        : "";
+
+    private static string After(double seconds) => seconds > 0.0 ? Units.Time(seconds) : "at once";
+
+    private static double Tolerance(AxisOutcome outcome) => outcome.Settling?.ToleranceRadians ?? 0.0;
+}
