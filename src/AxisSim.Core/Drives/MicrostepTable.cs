@@ -54,6 +54,15 @@ internal sealed class MicrostepTable
         int j = Index(toCell);
         double r = from - fromCell;
         double q = to - toCell;
+        if (Math.Abs(toCell - fromCell) == 1.0)
+        {
+            // Neighbours: weigh the two directly, for at low speed the difference of the running sums would lose its digits.
+            double first = toCell > fromCell ? 1.0 - r : r;
+            double second = toCell > fromCell ? q : 1.0 - q;
+            double whole = 1.0 / (first + second);
+            return (((first * _cos[i]) + (second * _cos[j])) * whole, ((first * _sin[i]) + (second * _sin[j])) * whole);
+        }
+
         double scale = 1.0 / (to - from);
         return (
             (_cosSum[j] - _cosSum[i] + (q * _cos[j]) - (r * _cos[i])) * scale,

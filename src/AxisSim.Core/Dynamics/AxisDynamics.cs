@@ -102,10 +102,14 @@ internal struct AxisDynamics<TMotor, TLoad>
         MeshTorque = mesh;
         double load = mesh * geared;
 
+        // The flanks rub with the force between them, which the slope of the periodic error does not change.
+        double rub = mesh * _inverseWormRatio;
+
         // Kick of the rotor, and of the worm shaft where the stages are elastic.
         double push = MotorTorque - (_p.RotorViscous * rotorSpeed) - (_p.PlanDamping * (rotorSpeed - step.PlanRateRadiansPerSecond))
             + Load.RotorTorque(step.StartSeconds, h, rotor);
         double newRotorSpeed;
+        double overrun;
         if (_hasShaft)
         {
             double twist = (rotor * _inverseStageRatio) - nodeAngle;
@@ -115,19 +119,20 @@ internal struct AxisDynamics<TMotor, TLoad>
             double newShaftSpeed = DryFriction.Kick(
                 State.ShaftSpeed,
                 (stage - load) * shaftScale,
-                _p.Loss.ResistingPositive(load) * shaftScale,
-                _p.Loss.ResistingNegative(load) * shaftScale);
-            State.Shaft = nodeAngle + (half * newShaftSpeed);
+                _p.Loss.ResistingPositive(rub) * shaftScale,
+                _p.Loss.ResistingNegative(rub) * shaftScale,
+                out double shaftOverrun);
+            State.Shaft = nodeAngle + (half * (newShaftSpeed - shaftOverrun));
             State.ShaftSpeedBefore = State.ShaftSpeed;
             State.ShaftSpeed = newShaftSpeed;
-            newRotorSpeed = KickRotor(h, push - stageLoad, stageLoad, _p.StageLoss);
+            newRotorSpeed = KickRotor(h, push - stageLoad, stageLoad, _p.StageLoss, out overrun);
         }
         else
         {
-            newRotorSpeed = KickRotor(h, push - load, load, _p.Loss);
+            newRotorSpeed = KickRotor(h, push - load, rub, _p.Loss, out overrun);
         }
 
-        State.Rotor = rotor + (half * newRotorSpeed);
+        State.Rotor = rotor + (half * (newRotorSpeed - overrun));
         State.RotorSpeedBefore = State.RotorSpeed;
         State.RotorSpeed = newRotorSpeed;
 
@@ -138,14 +143,15 @@ internal struct AxisDynamics<TMotor, TLoad>
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private readonly double KickRotor(double h, double push, double load, in Gearing.MeshLoss loss)
+    private readonly double KickRotor(double h, double push, double load, in Gearing.MeshLoss loss, out double overrun)
     {
         double scale = h * _inverseRotorInertia;
         return DryFriction.Kick(
             State.RotorSpeed,
             push * scale,
             (_p.RotorCoulomb + loss.ResistingPositive(load)) * scale,
-            (_p.RotorCoulomb + loss.ResistingNegative(load)) * scale);
+            (_p.RotorCoulomb + loss.ResistingNegative(load)) * scale,
+            out overrun);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -171,10 +177,11 @@ internal struct AxisDynamics<TMotor, TLoad>
 
         push *= scale;
         double resist = _p.AxisCoulomb * scale;
+        double overrun = 0.0;
         double newAxisSpeed = State.AxisSpeed == 0.0 && Math.Abs(push) <= _p.AxisBreakaway * scale
             ? 0.0
-            : DryFriction.Kick(State.AxisSpeed, push, resist, resist);
-        State.Axis = axis + (half * newAxisSpeed);
+            : DryFriction.Kick(State.AxisSpeed, push, resist, resist, out overrun);
+        State.Axis = axis + (half * (newAxisSpeed - overrun));
         State.AxisSpeedBefore = State.AxisSpeed;
         State.AxisSpeed = newAxisSpeed;
     }

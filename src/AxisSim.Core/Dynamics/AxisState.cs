@@ -24,16 +24,16 @@ internal struct AxisState
 
     public readonly bool IsFinite => double.IsFinite(Rotor + RotorSpeed + Shaft + ShaftSpeed + Axis + AxisSpeed + Slip + Payload + PayloadSpeed);
 
-    /// <summary>Name of the first quantity that is not finite; null when all are.</summary>
+    /// <summary>Name of the first quantity that is not finite (speeds first, for they drive the angles); null when all are.</summary>
     public readonly string? FirstNotFinite() =>
-        !double.IsFinite(Rotor) ? "rotor angle"
-        : !double.IsFinite(RotorSpeed) ? "rotor speed"
-        : !double.IsFinite(Shaft) ? "worm shaft angle"
+        !double.IsFinite(RotorSpeed) ? "rotor speed"
         : !double.IsFinite(ShaftSpeed) ? "worm shaft speed"
-        : !double.IsFinite(Axis) ? "axis angle"
         : !double.IsFinite(AxisSpeed) ? "axis speed"
+        : !double.IsFinite(PayloadSpeed) ? "payload speed"
+        : !double.IsFinite(Rotor) ? "rotor angle"
+        : !double.IsFinite(Shaft) ? "worm shaft angle"
+        : !double.IsFinite(Axis) ? "axis angle"
         : !double.IsFinite(Slip) ? "clutch slip"
         : !double.IsFinite(Payload) ? "payload angle"
-        : !double.IsFinite(PayloadSpeed) ? "payload speed"
         : null;
 }

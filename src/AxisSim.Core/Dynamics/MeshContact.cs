@@ -6,7 +6,7 @@ namespace AxisSim.Core.Dynamics;
 /// <remarks>
 /// Law: with twist x and total backlash b the dead zone is <c>dz = x - b/2</c> above b/2, <c>x + b/2</c> below -b/2, else 0. Spring torque
 /// <c>tc = k dz</c>; damping torque <c>td = c dx/dt</c>, only in contact, limited so that <c>|td| &lt;= |tc|</c>: the contact can push but
-/// not pull and does not jump at impact. Units: rad, N m/rad, N m s/rad, N m. Source: the elasto-backlash element of the Modelica
+/// not pull and does not jump at impact. Without backlash both flanks touch and the damping is not limited. Units: rad, N m/rad, N m s/rad, N m. Source: the elasto-backlash element of the Modelica
 /// Standard Library (class comment), which limits the damping in the same way.
 /// </remarks>
 internal readonly record struct MeshContact(double Stiffness, double Damping, double HalfBacklash)
@@ -20,7 +20,7 @@ internal readonly record struct MeshContact(double Stiffness, double Damping, do
     public double Torque(double twist, double twistRate)
     {
         double spring = Stiffness * DeadZone(twist);
-        double limit = Math.Abs(spring);
+        double limit = HalfBacklash > 0.0 ? Math.Abs(spring) : double.PositiveInfinity;
         double damping = Math.Min(Math.Max(Damping * twistRate, -limit), limit);
         return spring + damping;
     }

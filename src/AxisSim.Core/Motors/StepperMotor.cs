@@ -54,7 +54,13 @@ public sealed record StepperMotor
     /// <summary>Angle of one full step, rad.</summary>
     public double FullStepRadians => 2.0 * Math.PI / StepsPerRevolution;
 
-    /// <summary>Thermal resistance in use, K/W; by default such that both phases at rated current raise the winding by 80 K.</summary>
-    public double ThermalResistanceKelvinPerWatt =>
-        GivenThermalResistanceKelvinPerWatt ?? 80.0 / (2.0 * RatedCurrentAmperes * RatedCurrentAmperes * ResistanceOhms);
+    /// <summary>Thermal resistance in use, K/W; by default such that both phases at rated current without end raise the winding from 20 to 100 degrees Celsius.</summary>
+    /// <remarks>
+    /// <c>80 K / (2 I^2 R100)</c> with the resistance at 100 degrees (1.3144 times that at 20): with the cold resistance, the warmer copper's higher loss
+    /// would end at a rise of 117 K. Common practice for a rated current, no source.
+    /// </remarks>
+    public double ThermalResistanceKelvinPerWatt => GivenThermalResistanceKelvinPerWatt
+        ?? RatedRiseKelvin / (2.0 * RatedCurrentAmperes * RatedCurrentAmperes * Winding.Resistance(ResistanceOhms, Winding.ReferenceCelsius + RatedRiseKelvin));
+
+    private const double RatedRiseKelvin = 80.0;
 }

@@ -7,6 +7,9 @@ namespace AxisSim.Core.Outcomes;
 internal sealed class MoveRecord
 {
     private const double SupplyWindowSeconds = 0.010;
+    private const double CloseSampleSeconds = 0.001;
+    private const double CloseSeconds = 1.0;
+    private const double CloseLostSeconds = 0.2;
 
     private readonly MoveRun _run;
     private readonly double _teeth;
@@ -105,6 +108,14 @@ internal sealed class MoveRecord
         }
     }
 
+    /// <summary>Samples lie closer where things happen fast: just after the slew, and where sync is about to be lost.</summary>
+    private double Spacing(double time, double lag)
+    {
+        bool settling = time > _slewEnd && time < _slewEnd + CloseSeconds;
+        bool losing = Math.Abs(lag) > 0.6 * Math.PI && (LostAt is not { } lost || time < lost + CloseLostSeconds);
+        return settling || losing ? Math.Min(_sampleSeconds, CloseSampleSeconds) : _sampleSeconds;
+    }
+
     private static double Payload(in AxisDynamics<ChopperStepper, MoveLoad> dynamics) =>
         dynamics.Parameters.PayloadInertia > 0.0 ? dynamics.State.Payload : dynamics.State.Axis;
 
@@ -180,7 +191,7 @@ internal sealed class MoveRecord
         Trace.ClutchSlipRadians.Add(state.Slip);
         Trace.FullStepping.Add(dynamics.Motor.FullStepping ? 1.0 : 0.0);
         (_sampleTorque, _sampleMotorSpeed, _sampleSaturated, _sampleCharge, _sampleTime) = (0.0, 0.0, 0.0, 0.0, 0.0);
-        _nextSample = time + _sampleSeconds;
+        _nextSample = time + Spacing(time, lag);
     }
 }
 

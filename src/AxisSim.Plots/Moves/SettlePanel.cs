@@ -74,7 +74,7 @@ internal static class SettlePanel
             model.Annotations.Add(TimePanels.NoteBeside(frame, Text($"not settled within {observed:0.0} s"), frame.X.To));
         }
 
-        return new Panel("Close-up of the settling: the final rest is " + Offset(final), legend, model, Height);
+        return new Panel("Close-up of the settling: the axis ends " + Offset(final), legend, model, Height);
     }
 
     /// <summary>Where the axis rests, in words.</summary>

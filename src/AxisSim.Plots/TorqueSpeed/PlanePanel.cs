@@ -33,8 +33,10 @@ internal static class PlanePanel
         AddUnstable(model, curves, limits);
         PullOutMarks.AddBand(model, frame, curves, true, Looks.FullSteppedSupply, full, drawn);
         PullOutMarks.AddBand(model, frame, curves, false, Looks.MicrosteppedSupply, micro, drawn);
-        PullOutMarks.AddLine(model, frame, curves, true, Looks.FullStepped, full, drawn);
+
+        // Saturated, both modes share one curve: the dashes lie on the solid line, so that both are seen.
         PullOutMarks.AddLine(model, frame, curves, false, Looks.Microstepped, micro, drawn);
+        PullOutMarks.AddLine(model, frame, curves, true, Looks.FullStepped, full, drawn);
         PathMarks.Add(model, frame, curves.Path, path, drawn);
         PullOutMarks.AddSimulated(model, curves, false, Looks.MicrosteppedSimulated, micro, drawn);
         PullOutMarks.AddSimulated(model, curves, true, Looks.FullSteppedSimulated, full, drawn);

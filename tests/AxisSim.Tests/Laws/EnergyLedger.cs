@@ -1,0 +1,73 @@
+using AxisSim.Core.Dynamics;
+using AxisSim.Core.Motors;
+
+namespace AxisSim.Tests.Laws;
+
+/// <summary>Adds up every flow of energy of a run (without elastic stages, flexible payload or changing inertia), to see whether they balance.</summary>
+internal sealed class EnergyLedger(StepperMotor motor, double startJoulesPlan)
+{
+    private AxisState _before;
+    private bool _started;
+
+    public double Electrical { get; private set; }
+
+    public double Copper { get; private set; }
+
+    public double Friction { get; private set; }
+
+    public double Damping { get; private set; }
+
+    public double Outside { get; private set; }
+
+    /// <summary>Energy stored at the start of the run (set at the first step) and now, J.</summary>
+    public double StoredAtStart { get; private set; } = startJoulesPlan;
+
+    public double Stored { get; private set; }
+
+    public double Residual => Electrical + Outside - Copper - Friction - Damping - (Stored - StoredAtStart);
+
+    public void Start(in AxisDynamics<ChopperStepper, MoveLoad> dynamics, double magneticJoules)
+    {
+        _before = dynamics.State;
+        _started = true;
+        StoredAtStart = Energy(dynamics, 0.0) + magneticJoules;
+    }
+
+    public void See(in StepContext step, in AxisDynamics<ChopperStepper, MoveLoad> dynamics)
+    {
+        Assert.True(_started);
+        AxisParameters p = dynamics.Parameters;
+        AxisState now = dynamics.State;
+        MotorReading reading = dynamics.Motor.Reading;
+        double h = step.StepSeconds;
+        double rotorTurn = now.Rotor - _before.Rotor;
+        double axisTurn = now.Axis - _before.Axis;
+        double rotorSpeed = rotorTurn / h;
+        double axisSpeed = axisTurn / h;
+        Electrical += reading.ElectricalWatts * h;
+        Copper += reading.CopperWatts * h;
+        double mesh = dynamics.MeshTorque;
+        double rub = mesh / p.WormRatio;
+        Friction += (p.RotorCoulomb * Math.Abs(rotorTurn)) + (rotorTurn > 0.0 ? p.Loss.ResistingPositive(rub) * rotorTurn : -p.Loss.ResistingNegative(rub) * rotorTurn);
+        Friction += p.AxisCoulomb * Math.Abs(axisTurn);
+        Damping += (p.RotorViscous * rotorSpeed * rotorSpeed * h) + (p.AxisViscous * axisSpeed * axisSpeed * h);
+        (double error, double slope) = dynamics.Load.PeriodicError(step.MidSeconds, 0.5 * (now.Rotor + _before.Rotor) / p.WormRatio);
+        double twist = (0.5 * (now.Rotor + _before.Rotor) / p.WormRatio) + error - (0.5 * (now.Axis + _before.Axis));
+        double twistTurn = (rotorTurn / p.WormRatio * (1.0 + slope)) - axisTurn;
+        Damping += (mesh - (p.Mesh.Stiffness * p.Mesh.DeadZone(twist))) * twistTurn;
+        Outside += dynamics.Load.Outside(0.5 * (now.Axis + _before.Axis), step.MidSeconds) * axisTurn;
+        Stored = Energy(dynamics, step.StartSeconds + h) + reading.MagneticJoules;
+        _before = now;
+    }
+
+    private double Energy(in AxisDynamics<ChopperStepper, MoveLoad> dynamics, double seconds)
+    {
+        AxisParameters p = dynamics.Parameters;
+        AxisState s = dynamics.State;
+        (double error, _) = dynamics.Load.PeriodicError(seconds, s.Rotor / p.WormRatio);
+        double stretch = p.Mesh.DeadZone((s.Rotor / p.WormRatio) + error - s.Axis);
+        double detent = -motor.DetentTorqueNewtonMetres / (4.0 * motor.RotorTeeth) * Math.Cos(4.0 * motor.RotorTeeth * s.Rotor);
+        return (0.5 * p.RotorInertia * s.RotorSpeed * s.RotorSpeed) + (0.5 * p.AxisInertia * s.AxisSpeed * s.AxisSpeed)
+            + (0.5 * p.Mesh.Stiffness * stretch * stretch) + detent;
+    }
+}

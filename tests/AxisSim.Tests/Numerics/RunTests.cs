@@ -1,0 +1,65 @@
+using AxisSim.Core;
+using AxisSim.Core.Dynamics;
+using AxisSim.Core.Motion;
+using AxisSim.Core.Sky;
+using AxisSim.Core.Studies;
+using AxisSim.Tests.Assemblies;
+
+namespace AxisSim.Tests.Numerics;
+
+public sealed class RunTests
+{
+    [Fact]
+    public void TheSameRunTwiceIsTheSameToTheLastBit()
+    {
+        MountSetup setup = BenchmarkCase.Setup(BenchmarkCase.Axis with { Motion = new AxisMotion { SlewRateRadiansPerSecond = 0.05, RampSeconds = 0.3 } }, -4.0, 0.1, 1.0, probe: true);
+        AxisResult one = MoveStudy.Run(setup, MountAxis.Polar, new MoveOptions());
+        AxisResult two = MoveStudy.Run(setup, MountAxis.Polar, new MoveOptions());
+        Assert.Equal(one.Outcome, two.Outcome);
+        Assert.Equal(one.Trace.AxisErrorRadians, two.Trace.AxisErrorRadians);
+        Assert.Equal(one.Trace.PhaseACurrentAmperes, two.Trace.PhaseACurrentAmperes);
+    }
+
+    [Fact]
+    public void AStepAllocatesNothing()
+    {
+        MountSetup setup = BenchmarkCase.Slew(-4.0, probe: true);
+        var run = new MoveRun(setup, MountAxis.Polar, new MovePlan(setup), StepChoice.DefaultSeconds);
+        var none = default(NoObserver);
+        run.RunTo(2.5, ref none, stopWhenLost: true); // compile, and pass the changeover
+        long before = GC.GetAllocatedBytesForCurrentThread();
+        run.RunTo(5.0, ref none, stopWhenLost: true);
+        Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
+    }
+
+    [Fact]
+    public void ANumberThatIsNotFiniteStopsTheRunAndIsNamed()
+    {
+        // A gust of infinite speed from 1 s on.
+        MountSetup setup = BenchmarkCase.Slew(4.0) with
+        {
+            Disturbances = new Disturbances { GustMetresPerSecond = double.PositiveInfinity, GustStartSeconds = 1.0, AreaSquareMetres = 1, LeverMetres = 1 },
+        };
+        AxisResult result = MoveStudy.Run(setup, MountAxis.Polar, new MoveOptions());
+        Assert.NotNull(result.Broken);
+        Assert.Equal("axis speed", result.Broken.Quantity);
+        Assert.InRange(result.Broken.TimeSeconds, 1.0, 1.002);
+        Assert.InRange(result.Broken.LastGoodAxisRadians, 0.01, 0.014); // a t^2/2 = 0.0131 rad
+        Assert.NotEmpty(result.Trace.TimeSeconds); // what there is, is kept
+        Assert.True(result.Trace.TimeSeconds[^1] <= 1.002);
+    }
+
+    [Fact]
+    public void AStepTooLongForTheSpeedIsShortenedAndSaidSo()
+    {
+        // 100 teeth x 37.7 rad/s x 100 us = 0.377 is just allowed; twice the slew rate is not.
+        AxisModel fast = BenchmarkCase.Axis with { Motion = new AxisMotion { SlewRateRadiansPerSecond = 8 * BenchmarkCase.Degree, RampSeconds = 2 } };
+        MountSetup setup = BenchmarkCase.Setup(fast, 4.0, 1.0, 0.5);
+        var run = new MoveRun(setup, MountAxis.Polar, new MovePlan(setup), 50e-6);
+        Assert.Equal(25e-6, run.Choice.StepSeconds);
+        Assert.Contains("electrical rad in 50 us", run.Choice.Reason, StringComparison.Ordinal);
+        var plain = new MoveRun(BenchmarkCase.Slew(4.0), MountAxis.Polar, new MovePlan(BenchmarkCase.Slew(4.0)), 50e-6);
+        Assert.Equal(50e-6, plain.Choice.StepSeconds);
+        Assert.Null(plain.Choice.Reason);
+    }
+}
