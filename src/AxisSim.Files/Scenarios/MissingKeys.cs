@@ -13,6 +13,11 @@ internal static class MissingKeys
     {
         foreach (string section in InUse(document).Where(section => !suggested.Contains(section)))
         {
+            if (document.Problems.IsFull)
+            {
+                return;
+            }
+
             string pattern = section.Length == 0 ? "" : ScenarioKeys.Pattern(section + ".x")[..^2];
             List<ScenarioKey> missing = [.. ScenarioKeys.InSection(pattern).Where(key => key.Required)
                 .Where(key => !document.Entries.ContainsKey(PathIn(section, key)) && !suggested.Contains(PathIn(section, key)))];

@@ -28,6 +28,11 @@ internal sealed class UnknownKeys(ScenarioDocument document)
         var reported = new HashSet<string>(StringComparer.Ordinal);
         foreach ((string section, Spot spot) in document.Sections)
         {
+            if (document.Problems.IsFull)
+            {
+                return;
+            }
+
             if (!document.CopiedSections.Contains(section) && !IsSection(section) && !reported.Any(outer => section.StartsWith(outer + ".", StringComparison.Ordinal)))
             {
                 reported.Add(section);
@@ -38,6 +43,11 @@ internal sealed class UnknownKeys(ScenarioDocument document)
 
         foreach (Entry entry in document.Entries.Values.Where(entry => !entry.Copied && ScenarioKeys.Find(entry.Path) is null))
         {
+            if (document.Problems.IsFull)
+            {
+                return;
+            }
+
             if (reported.Any(section => entry.Path.StartsWith(section + ".", StringComparison.Ordinal) && entry.Kind != EntryKind.Setting))
             {
                 continue;

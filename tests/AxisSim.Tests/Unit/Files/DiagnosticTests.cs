@@ -41,6 +41,7 @@ public sealed class DiagnosticTests
         { "diameter = \"0.32 m\"", "", "payload.tube.diameter", "a tube needs it" },
         { "greatest_distance = \"0.55 m\"", "greatest_distance = \"0.35 m\"", "counterweight.greatest_distance", "below the distance \"0.378 m\"" },
         { "friction = 0.08 ", "friction = 0.08\nefficiency = 0.4 ", "polar.worm.efficiency", "besides lead_angle or friction" },
+        { "lead_angle = \"3.5 deg\"", "lead_angle = \"0.1 deg\"", "polar.worm.friction", "2.01 % only|a driving efficiency of 5 % or more" },
         { "lead_angle = \"3.5 deg\"", "", "polar.worm.lead_angle", "friction needs the lead angle too" },
         { "start_polar = \"-5 deg\"", "", "move.start_polar", "the move needs it" },
         { "start_polar = \"-5 deg\"", "start_polar = \"-5 deg\"\nstart = { hour_angle = \"1 h\", declination = \"0 deg\", pier_side = \"east\" }", "move.start_polar", "besides a place on the sky" },
@@ -74,7 +75,7 @@ public sealed class DiagnosticTests
         if (problem.Line > 0 && bad.Length > 0 && !problem.Found.StartsWith("nothing", StringComparison.Ordinal))
         {
             int first = Good[..at].Count(c => c == '\n') + 1;
-            Assert.InRange(problem.Line, Math.Max(1, first - 2), first + bad.Count(c => c == '\n'));
+            Assert.InRange(problem.Line, Math.Max(1, first - 2), first + bad.Count(c => c == '\n') + 1);
         }
     }
 
