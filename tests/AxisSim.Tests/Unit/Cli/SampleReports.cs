@@ -48,7 +48,7 @@ internal static class SampleReports
                 Outcome = slip.Outcome with { Verdict = Verdict.ClutchSlips, Loss = null, LostFullSteps = 0, ClutchSlipSeconds = 0.42, ClutchSlipRadians = 1.5 * Degree },
                 Diagnosis = slip.Diagnosis! with { Cause = FailureCause.Clutch, Remedies = [.. slip.Diagnosis.Remedies.Select(remedy => remedy with { To = null })] },
             },
-            swing with { Outcome = swing.Outcome with { Verdict = Verdict.DoesNotSettle, Settling = new Settling(null, null, 12.0 * ArcSecond, null, 2.0 * ArcSecond) } },
+            swing with { Outcome = swing.Outcome with { Verdict = Verdict.DoesNotSettle, Settling = new Settling(null, null, 12.0 * ArcSecond, null, 2.0 * ArcSecond, 0.0) } },
         ]) with
         { Payload = Bodies, LatitudeRadians = Latitude };
     }
@@ -143,7 +143,7 @@ internal static class SampleReports
         Margin = new TorqueMargin(0.214, 31.4, 0.1102, 0.1402, 36.6),
         LoadFactor = new LoadFactor(1.17, false),
         SlewSeconds = 32.0,
-        Settling = new Settling(0.824, null, 3.21 * ArcSecond, -0.61 * ArcSecond, 2.0 * ArcSecond),
+        Settling = new Settling(0.824, null, 3.21 * ArcSecond, -0.61 * ArcSecond, 2.0 * ArcSecond, -6.0 * ArcSecond),
         Offset = new OffsetSplit(-6.02 * ArcSecond, -3.5 * ArcSecond, -2.02 * ArcSecond, -1.0 * ArcSecond, 0.5 * ArcSecond),
         Power = new PowerAndHeat(1.234, 0.8, 13_600.0, 23.5, 24.2, 24.4, 141.0, 130.0, InsulationClass.B),
         Facts = new DerivedFacts
