@@ -19,7 +19,7 @@ public sealed record MoveOptions
     /// <summary>Search the load factor, or the cause and the cures of a failure.</summary>
     public bool Explain { get; init; } = true;
 
-    /// <summary>Called with what is being done and its share done, 0 to 1.</summary>
+    /// <summary>Called with what is being done and its share done, 0 to 1; from several threads at once.</summary>
     public Action<string, double>? Progress { get; init; }
 }
 
@@ -89,7 +89,8 @@ public static class MoveStudy
         if (outcome.Verdict is Verdict.Arrives or Verdict.DoesNotSettle)
         {
             options.Progress?.Invoke("searching the load factor", 0.0);
-            return new AxisResult(outcome with { LoadFactor = LoadFactorStudy.Of(setup, axis, step) }, record.Trace, curves, null, run.Choice, null);
+            LoadFactor factor = LoadFactorStudy.Of(setup, axis, step, share => options.Progress?.Invoke("searching the load factor", share));
+            return new AxisResult(outcome with { LoadFactor = factor }, record.Trace, curves, null, run.Choice, null);
         }
 
         Diagnosis diagnosis = FailureStudy.Run(setup, axis, outcome, curves, step, share => options.Progress?.Invoke("searching cause and cure", share));

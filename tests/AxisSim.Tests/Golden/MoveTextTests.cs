@@ -21,6 +21,11 @@ public sealed class MoveTextTests
     [MemberData(nameof(Names))]
     public void A_clutch_that_slips_and_an_axis_that_swings(string culture) => Check("move-slips.txt", culture, SampleReports.SlippingAndSwinging);
 
+    // Paper: 25 arcsec of backlash and twice 1.2 N m / 4e4 N m/rad = 12.4 arcsec of wind-up, at 15.04 arcsec/s: 2.48 s.
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void An_axis_that_tracks_the_other_way_and_creeps(string culture) => Check("move-creeps.txt", culture, SampleReports.Creeping);
+
     [Theory]
     [MemberData(nameof(Names))]
     public void A_run_that_broke_down(string culture) => Check("move-broken.txt", culture, SampleReports.Broken);

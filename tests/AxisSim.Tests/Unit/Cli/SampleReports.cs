@@ -53,6 +53,20 @@ internal static class SampleReports
         { Payload = Bodies, LatitudeRadians = Latitude };
     }
 
+    /// <summary>A polar axis that tracks after a slew the other way, and goes on creeping.</summary>
+    public static MoveReport Creeping()
+    {
+        AxisResult polar = Arrives(MountAxis.Polar);
+        AxisModel model = Model();
+        model = model with
+        {
+            Bearings = new AxisBearings { CoulombNewtonMetres = 1.2, BreakawayNewtonMetres = 1.5 },
+            Train = model.Train with { BacklashRadians = 25.0 * ArcSecond, StiffnessNewtonMetresPerRadian = 4e4 },
+        };
+        MoveReport report = Report([polar with { Outcome = polar.Outcome with { Verdict = Verdict.DoesNotSettle, LoadFactor = new LoadFactor(5.54, false), Settling = new Settling(null, null, 4.9 * ArcSecond, null, 2.0 * ArcSecond) } }]);
+        return report with { Setup = report.Setup with { Polar = model } };
+    }
+
     public static AxisModel Model(double? rampSeconds = 2.0, double? acceleration = null) => new()
     {
         Motor = new StepperMotor
