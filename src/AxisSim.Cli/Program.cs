@@ -40,7 +40,7 @@ internal static class Program
             host.Out.Flush();
             return code;
         }
-        catch (OperationCanceledException)
+        catch (Exception error) when (error is OperationCanceledException || (error is AggregateException && host.Stop.IsCancellationRequested))
         {
             host.Error.WriteLine("axissim: stopped. No file was left half-written.");
             return ExitCodes.Stopped;

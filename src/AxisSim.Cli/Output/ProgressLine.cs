@@ -79,8 +79,9 @@ internal sealed class ProgressLine : IDisposable
 
     private static string Line(string part, string doing, double share, double seconds)
     {
+        // A search may find its answer early.
         string left = share >= 1.0 ? "done"
-            : share > 0.0 ? $"about {Say.Number(Math.Ceiling(seconds / share * (1.0 - share)))} s left"
+            : share > 0.0 ? $"{(doing.StartsWith("search", StringComparison.Ordinal) ? "at most " : "")}about {Say.Number(Math.Ceiling(seconds / share * (1.0 - share)))} s left"
             : $"{Say.Number(Math.Ceiling(seconds))} s so far";
         return $"{part}: {doing}, {left}";
     }

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace AxisSim.Core.Drives;
 
 /// <summary>Supply with a resistance feeding the drive's capacitor: the bus voltage is a state.</summary>
@@ -36,6 +38,7 @@ internal struct SupplyBus
     /// <summary>Voltage extrapolated to the middle of the coming step, V.</summary>
     public readonly double MidVolts => (1.5 * Volts) - (0.5 * _before);
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public void Take(double watts, double stepSeconds)
     {
         if (_resistance <= 0.0)

@@ -63,6 +63,7 @@ internal struct AxisDynamics<TMotor, TLoad>
     /// <summary>Worm angle at the axis, rad.</summary>
     public readonly double WormAxisAngle => (_hasShaft ? State.Shaft : State.Rotor) * _inverseWormRatio;
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Step(in StepContext step)
     {
         double h = step.StepSeconds;

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using AxisSim.Core.Gearing;
 using AxisSim.Core.Motion;
 using AxisSim.Core.Motors;
@@ -92,6 +93,7 @@ internal sealed class MoveRun
         return true;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Block<TObserver>(ref TObserver observer)
         where TObserver : struct, IStepObserver
     {

@@ -14,19 +14,24 @@ public static class PeriodicErrorLaw
     /// <param name="wormRatio">N, worm turns per axis turn.</param>
     /// <param name="position">p, rad.</param>
     public static double Value(PeriodicError error, double wormRatio, double position) =>
-        (error.FirstAmplitudeRadians * Math.Sin((wormRatio * position) + error.FirstPhaseRadians))
-        + (error.SecondAmplitudeRadians * Math.Sin((2.0 * wormRatio * position) + error.SecondPhaseRadians))
-        + (error.RunoutAmplitudeRadians * Math.Sin(position + error.RunoutPhaseRadians));
+        Sine(error.FirstAmplitudeRadians, (wormRatio * position) + error.FirstPhaseRadians)
+        + Sine(error.SecondAmplitudeRadians, (2.0 * wormRatio * position) + error.SecondPhaseRadians)
+        + Sine(error.RunoutAmplitudeRadians, position + error.RunoutPhaseRadians);
 
     /// <summary>Slope of the error with the position, rad/rad.</summary>
     /// <param name="error">Amplitudes and phases.</param>
     /// <param name="wormRatio">N, worm turns per axis turn.</param>
     /// <param name="position">p, rad.</param>
     public static double Slope(PeriodicError error, double wormRatio, double position) =>
-        (error.FirstAmplitudeRadians * wormRatio * Math.Cos((wormRatio * position) + error.FirstPhaseRadians))
-        + (error.SecondAmplitudeRadians * 2.0 * wormRatio * Math.Cos((2.0 * wormRatio * position) + error.SecondPhaseRadians))
-        + (error.RunoutAmplitudeRadians * Math.Cos(position + error.RunoutPhaseRadians));
+        Cosine(error.FirstAmplitudeRadians * wormRatio, (wormRatio * position) + error.FirstPhaseRadians)
+        + Cosine(error.SecondAmplitudeRadians * 2.0 * wormRatio, (2.0 * wormRatio * position) + error.SecondPhaseRadians)
+        + Cosine(error.RunoutAmplitudeRadians, position + error.RunoutPhaseRadians);
 
     /// <summary>Amplitude of the error of an eccentric wheel, rad: eccentricity over pitch radius.</summary>
     public static double EccentricityAmplitude(double eccentricityMetres, double pitchRadiusMetres) => eccentricityMetres / pitchRadiusMetres;
+
+    // Most errors have one harmonic; the others are not worth their sines.
+    private static double Sine(double amplitude, double angle) => amplitude == 0.0 ? 0.0 : amplitude * Math.Sin(angle);
+
+    private static double Cosine(double amplitude, double angle) => amplitude == 0.0 ? 0.0 : amplitude * Math.Cos(angle);
 }

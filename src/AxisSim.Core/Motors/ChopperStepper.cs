@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using AxisSim.Core.Drives;
 
 namespace AxisSim.Core.Motors;
@@ -53,6 +54,8 @@ internal struct ChopperStepper : IMotorLaw
     /// <summary>Sets both phase currents, A (an initial condition).</summary>
     public void SetCurrents(double a, double b) => (_currentA, _currentB) = (a, b);
 
+    // Compiled for speed at the first call: a slew is over before the runtime would get to it by itself.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public double Advance(in StepContext step, double rotorMidRadians, double speedMidRadiansPerSecond)
     {
         TwoPhaseLaw.Instant at = _law.At(rotorMidRadians, speedMidRadiansPerSecond, step.StepSeconds);

@@ -143,7 +143,8 @@ public sealed record PowerAndHeat(
 /// <param name="OvershootRadians">Greatest excursion beyond the final rest in the direction of the approach, rad.</param>
 /// <param name="HoldJumpRadians">Jump of the axis when the current falls, rad; null when it falls outside the run.</param>
 /// <param name="ToleranceRadians">Tolerance, rad.</param>
-public sealed record Settling(double? AgainstRestSeconds, double? AgainstCommandSeconds, double OvershootRadians, double? HoldJumpRadians, double ToleranceRadians);
+/// <param name="RestRadians">The final rest: mean error of the payload about plan and periodic error at the end of the run, rad.</param>
+public sealed record Settling(double? AgainstRestSeconds, double? AgainstCommandSeconds, double OvershootRadians, double? HoldJumpRadians, double ToleranceRadians, double RestRadians);
 
 /// <summary>What one axis does in one move.</summary>
 public sealed record AxisOutcome

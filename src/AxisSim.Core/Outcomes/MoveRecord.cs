@@ -179,6 +179,8 @@ internal sealed class MoveRecord
         Trace.MotorSpeedRadiansPerSecond.Add(_sampleMotorSpeed / _sampleTime);
         Trace.AxisErrorRadians.Add(state.Axis - planned);
         Trace.PayloadErrorRadians.Add(Payload(dynamics) - planned);
+        (double periodic, _) = dynamics.Load.PeriodicError(time, dynamics.WormAxisAngle);
+        Trace.SettleErrorRadians.Add(Payload(dynamics) - planned - periodic);
         Trace.LoadAngleRadians.Add(lag);
         Trace.MotorTorqueNewtonMetres.Add(_sampleTorque / _sampleTime);
         Trace.PhaseACurrentAmperes.Add(a);

@@ -25,6 +25,9 @@ public sealed class Trace
     /// <summary>Payload angle less planned angle, rad; equals the axis error when the payload is rigid.</summary>
     public List<double> PayloadErrorRadians { get; } = [];
 
+    /// <summary>Payload angle less planned angle and periodic error, rad: what settling is judged by (a slow periodic error is not a swing).</summary>
+    public List<double> SettleErrorRadians { get; } = [];
+
     /// <summary>Load angle of the motor (rotor less command), electrical rad; a full turn is four lost full steps.</summary>
     public List<double> LoadAngleRadians { get; } = [];
 

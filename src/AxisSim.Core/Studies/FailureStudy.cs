@@ -9,7 +9,7 @@ namespace AxisSim.Core.Studies;
 /// <summary>Finds why a move fails, by re-running it with one thing changed, and what would cure it.</summary>
 internal static class FailureStudy
 {
-    public static Diagnosis Run(MountSetup setup, MountAxis axis, AxisOutcome outcome, double stepSeconds, Action<double>? progress)
+    public static Diagnosis Run(MountSetup setup, MountAxis axis, AxisOutcome outcome, TorqueSpeedCurves curves, double stepSeconds, Action<double>? progress)
     {
         AxisModel model = setup.Axis(axis);
         bool clutch = outcome.Verdict == Verdict.ClutchSlips;
@@ -32,7 +32,7 @@ internal static class FailureStudy
         Parallel.For(0, asked.Count, i => arrives[i] = Arrival.Of(Changed(setup, axis, asked[i]), axis, stepSeconds));
         List<CounterfactualResult> results = [.. asked.Select((change, i) => new CounterfactualResult(change, arrives[i]))];
         progress?.Invoke(0.2);
-        TorqueShares shares = Shares(setup, axis, outcome);
+        TorqueShares shares = Shares(setup, axis, outcome, curves);
         FailureCause cause = Cause(results, shares, outcome, clutch);
         IReadOnlyList<Remedy> remedies = RemedySearch.Run(setup, axis, stepSeconds, share => progress?.Invoke(0.2 + (0.8 * share)));
         return new Diagnosis(cause, shares, results, remedies);
@@ -88,7 +88,7 @@ internal static class FailureStudy
     }
 
     /// <summary>Needed torque by cause at the moment of failure, or where the margin is least when sync held.</summary>
-    private static TorqueShares Shares(MountSetup setup, MountAxis axis, AxisOutcome outcome)
+    private static TorqueShares Shares(MountSetup setup, MountAxis axis, AxisOutcome outcome, TorqueSpeedCurves curves)
     {
         double time = outcome.Loss?.TimeSeconds ?? outcome.ClutchSlipSeconds ?? outcome.Margin.TimeSeconds;
         var plan = new MovePlan(setup);
@@ -96,13 +96,14 @@ internal static class FailureStudy
         double all = At(setup);
         double lossless = At(Changed(setup, axis, Counterfactual.WithoutFriction));
         AxisModel model = setup.Axis(axis);
+        double speed = Math.Abs(plan.At(axis).Velocity(time)) * model.Train.TotalRatio;
         MountSetup noWormLoss = setup.With(axis, model with
         {
             Train = model.Train with { Worm = model.Train.Worm with { GivenDrivingEfficiency = 1.0, GivenBackDrivingEfficiency = 1.0 } },
         });
         double friction = At(noWormLoss) - lossless;
         double gravity = lossless - At(Changed(Changed(setup, axis, Counterfactual.WithoutFriction), axis, Counterfactual.WithoutImbalance));
-        return new TorqueShares(lossless - gravity, gravity, friction, all - lossless - friction, outcome.Margin.AvailableNewtonMetres);
+        return new TorqueShares(lossless - gravity, gravity, friction, all - lossless - friction, CurveStudy.Available(curves, speed > model.Drive.ChangeoverRadiansPerSecond, speed));
     }
 
     private static double Directed((double Speed, double Torque) need) => need.Speed < 0.0 ? -need.Torque : need.Torque;

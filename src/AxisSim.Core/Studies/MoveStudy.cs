@@ -19,7 +19,7 @@ public sealed record MoveOptions
     /// <summary>Search the load factor, or the cause and the cures of a failure.</summary>
     public bool Explain { get; init; } = true;
 
-    /// <summary>Called with what is being done and its share done, 0 to 1.</summary>
+    /// <summary>Called with what is being done and its share done, 0 to 1; from several threads at once.</summary>
     public Action<string, double>? Progress { get; init; }
 }
 
@@ -46,11 +46,15 @@ public static class MoveStudy
 {
     private const int Samples = 6000;
 
-    /// <summary>Time at the end of the run over which the final rest is averaged, s.</summary>
+    /// <summary>Time at the end of the run over which the final rest is averaged, s; while tracking, two full steps or more pass in it and the ripple averages out.</summary>
     private const double RestWindowSeconds = 0.2;
 
-    /// <summary>Window before the fall of the current over which the axis is averaged for the jump, s.</summary>
-    private const double JumpWindowSeconds = 0.05;
+    private const double TrackingWindowSeconds = 2.0;
+
+    /// <summary>The jump as the current falls: from the mean over 20 ms before to the mean over 20 ms that begin 50 ms later, so that slow drift hardly counts.</summary>
+    private const double JumpWindowSeconds = 0.02;
+
+    private const double JumpGapSeconds = 0.05;
 
     /// <summary>Runs one axis; the other follows its own plan.</summary>
     public static AxisResult Run(MountSetup setup, MountAxis axis, MoveOptions options)
@@ -85,10 +89,11 @@ public static class MoveStudy
         if (outcome.Verdict is Verdict.Arrives or Verdict.DoesNotSettle)
         {
             options.Progress?.Invoke("searching the load factor", 0.0);
-            return new AxisResult(outcome with { LoadFactor = LoadFactorStudy.Of(setup, axis, step) }, record.Trace, curves, null, run.Choice, null);
+            LoadFactor factor = LoadFactorStudy.Of(setup, axis, step, share => options.Progress?.Invoke("searching the load factor", share));
+            return new AxisResult(outcome with { LoadFactor = factor }, record.Trace, curves, null, run.Choice, null);
         }
 
-        Diagnosis diagnosis = FailureStudy.Run(setup, axis, outcome, step, share => options.Progress?.Invoke("searching cause and cure", share));
+        Diagnosis diagnosis = FailureStudy.Run(setup, axis, outcome, curves, step, share => options.Progress?.Invoke("searching cause and cure", share));
         return new AxisResult(outcome, record.Trace, curves, diagnosis, run.Choice, null);
     }
 
@@ -143,13 +148,16 @@ public static class MoveStudy
     {
         double step = run.Choice.StepSeconds;
         ReadOnlySpan<double> errors = record.SettleErrors;
-        double rest = Mean(errors[^Math.Min(errors.Length, (int)Math.Ceiling(RestWindowSeconds / step))..]);
+        bool tracks = setup.Move.FollowUp == FollowUp.Sidereal && axis == MountAxis.Polar;
+        double restWindow = Math.Min(tracks ? TrackingWindowSeconds : RestWindowSeconds, 0.25 * setup.Move.ObserveSeconds);
+        double rest = Mean(errors[^Math.Min(errors.Length, (int)Math.Ceiling(restWindow / step))..]);
         double fall = plan.At(axis).SlewSeconds + model.Drive.CurrentFallDelaySeconds - record.SettleStart;
         int before = (int)(fall / step);
         int window = (int)(JumpWindowSeconds / step);
-        double after = setup.Move.FollowUp == FollowUp.Sidereal && axis == MountAxis.Polar ? model.Drive.TrackingCurrentAmperes : model.Drive.HoldingCurrentAmperes;
-        double? jump = before - window >= 0 && before < errors.Length && after != model.Drive.SlewCurrentAmperes
-            ? rest - Mean(errors[(before - window)..before])
+        double after = tracks ? model.Drive.TrackingCurrentAmperes : model.Drive.HoldingCurrentAmperes;
+        int later = before + (int)(JumpGapSeconds / step);
+        double? jump = before - window >= 0 && later + window < errors.Length && after != model.Drive.SlewCurrentAmperes
+            ? Mean(errors.Slice(later, window)) - Mean(errors[(before - window)..before])
             : null;
         double direction = Math.Sign(plan.At(axis).Position(plan.SlewSeconds) - plan.At(axis).Position(0.0));
         return new Settling(
@@ -157,7 +165,8 @@ public static class MoveStudy
             SettleLaw.Time(errors, step, 0.0, tolerance),
             SettleLaw.Overshoot(errors, rest, direction == 0.0 ? 1.0 : direction),
             jump,
-            tolerance);
+            tolerance,
+            rest);
     }
 
     private static double Mean(ReadOnlySpan<double> values)

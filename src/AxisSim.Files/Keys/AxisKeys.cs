@@ -25,7 +25,7 @@ internal static class AxisKeys
         Given($"{s}.thermal_time", Dimension.Time, "25 min", "25 min", 0, 1000, "Thermal time constant; 15 to 40 min by size (common practice).", above: true),
         Choice($"{s}.insulation_class", "B", "Thermal class of the insulation (IEC 60085).", "A", "E", "B", "F", "H", "N"),
         Choice($"{s}.figures_for", "as-wired", "What the figures above are for: the motor as it is wired, or one half coil of each phase.", "as-wired", "half-coil"),
-        Choice($"{s}.wiring", null, "How the half coils are wired; converts figures that are for a half coil.", "half-coil", "bipolar-series", "bipolar-parallel") with { Required = false, DefaultInWords = "needed only with figures_for = \"half-coil\"" },
+        Choice($"{s}.wiring", null, "How the half coils are wired; converts figures that are for a half coil.", "bipolar-series", "bipolar-parallel", "half-coil") with { Required = false, DefaultInWords = "needed only with figures_for = \"half-coil\"" },
     ];
 
     private static IEnumerable<ScenarioKey> Drive(string s) =>

@@ -37,6 +37,7 @@ public sealed record ScenarioKey
         KeyKind.Quantity when Dimension == Dimension.AxisOrMotorRate => "an axis rate in deg/s, arcmin/s, arcsec/s or x sidereal, or a motor speed in rpm, rev/s, rad/s or steps/s" + (AlsoAllowed is null ? "" : $", or \"{AlsoAllowed}\""),
         KeyKind.Quantity => $"{Article(DimensionNames.Of(Dimension))} {Bounds(" " + Unit)} (units: {UnitTable.Accepted(Dimension)})",
         KeyKind.Number => $"a number {Bounds("")}",
+        KeyKind.WholeNumber when Minimum == Maximum => string.Create(CultureInfo.InvariantCulture, $"{Minimum}, the only one so far"),
         KeyKind.WholeNumber => $"a whole number {Bounds("")}{(MultipleOf > 1 ? string.Create(CultureInfo.InvariantCulture, $", a multiple of {MultipleOf}") : "")}",
         KeyKind.Ratio => $"a ratio {Bounds("")}, as a number or as teeth, \"60/12\"",
         KeyKind.Choice => string.Join(" or ", Choices.Select(choice => $"\"{choice}\"")),
@@ -94,7 +95,7 @@ public sealed record ScenarioKey
         return AboveMinimum ? $"above {from}{unit} and up to {to}{unit}" : $"from {from}{unit} to {to}{unit}";
     }
 
-    private static string Article(string noun) => (noun[0] is 'a' or 'e' or 'i' or 'o' or 'u' ? "an " : "a ") + noun;
+    private static string Article(string noun) => (noun[0] is 'a' or 'e' or 'i' or 'o' or 'u' || noun.StartsWith("hour", StringComparison.Ordinal) ? "an " : "a ") + noun;
 
     private double ToSi(double number) =>
         Unit.Length == 0 || !double.IsFinite(number) ? number : UnitTable.Find(Dimension, Unit)!.ToSi(number);

@@ -39,5 +39,12 @@ internal static class AxisNotes
         }
     }
 
+    /// <summary>The notes with those that hold for both axes told once.</summary>
+    public static IReadOnlyList<string> Merged(IReadOnlyList<string> notes)
+    {
+        HashSet<string> shared = [.. notes.Where(note => note.StartsWith("polar", StringComparison.Ordinal)).Select(note => "declination" + note["polar".Length..]).Where(notes.Contains)];
+        return [.. notes.Where(note => !shared.Contains(note)).Select(note => note.StartsWith("polar", StringComparison.Ordinal) && shared.Contains("declination" + note["polar".Length..]) ? note + " (declination alike)" : note)];
+    }
+
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

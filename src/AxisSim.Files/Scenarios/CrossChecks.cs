@@ -35,6 +35,6 @@ internal static class CrossChecks
         string section = path.LastIndexOf('.') is int dot and > 0 ? path[..dot] : "";
         Spot spot = values.Document.Sections.TryGetValue(section, out Spot at) ? at : default;
         string under = spot.Line == 0 && section.Length > 0 ? $" under [{section}]" : "";
-        values.Problems.Error(spot, path, $"nothing ({why})", key.Allowed, $"{key.Name} = {key.Example}{under}");
+        values.Problems.Error(spot, path, $"nothing ({why})", key.Allowed, $"for example {key.Name} = {key.Example}{under}");
     }
 }

@@ -15,7 +15,8 @@ internal static class LikeAxis
     /// <summary>Copies what is to be copied.</summary>
     public static void Expand(ScenarioDocument document)
     {
-        if (!document.Entries.TryGetValue("declination.like", out Entry? like) || like.Text != "polar")
+        // A misspelt word is reported as such; copying all the same keeps it from looking like many missing keys.
+        if (!document.Entries.TryGetValue("declination.like", out Entry? like))
         {
             return;
         }

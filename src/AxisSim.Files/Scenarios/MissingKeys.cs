@@ -13,6 +13,11 @@ internal static class MissingKeys
     {
         foreach (string section in InUse(document).Where(section => !suggested.Contains(section)))
         {
+            if (document.Problems.IsFull)
+            {
+                return;
+            }
+
             string pattern = section.Length == 0 ? "" : ScenarioKeys.Pattern(section + ".x")[..^2];
             List<ScenarioKey> missing = [.. ScenarioKeys.InSection(pattern).Where(key => key.Required)
                 .Where(key => !document.Entries.ContainsKey(PathIn(section, key)) && !suggested.Contains(PathIn(section, key)))];
@@ -31,7 +36,7 @@ internal static class MissingKeys
             bool whole = section.Length > 0 && missing.Count > 1 && !document.Mentions(section);
             if (whole)
             {
-                document.Problems.Error(default, section, $"no section [{section}]", "a section with at least " + string.Join(", ", missing.Select(key => key.Name)), $"[{section}] " + string.Join(", ", missing.Select(key => $"{key.Name} = {key.Example}")));
+                document.Problems.Error(default, section, $"no section [{section}]", "a section with at least " + string.Join(", ", missing.Select(key => key.Name)), $"for example [{section}] " + string.Join(", ", missing.Select(key => $"{key.Name} = {key.Example}")));
                 continue;
             }
 
@@ -39,7 +44,7 @@ internal static class MissingKeys
             foreach (ScenarioKey key in missing)
             {
                 string under = spot.Line == 0 && section.Length > 0 ? $" under [{section}]" : "";
-                document.Problems.Error(spot, PathIn(section, key), "nothing (this key is required)", key.Allowed, $"{key.Name} = {key.Example}{under}");
+                document.Problems.Error(spot, PathIn(section, key), "nothing (this key is required)", key.Allowed, $"for example {key.Name} = {key.Example}{under}");
             }
         }
     }

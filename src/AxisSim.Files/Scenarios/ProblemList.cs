@@ -12,9 +12,12 @@ internal sealed class ProblemList(string file)
     /// <summary>Whether any problem refuses the scenario.</summary>
     public bool HasErrors => problems.Exists(problem => problem.Severity == ProblemSeverity.Error);
 
-    /// <summary>All problems: those of the file by line, then those of the settings.</summary>
+    /// <summary>Whether no more problems are taken up, so that looking for them can stop.</summary>
+    public bool IsFull => problems.Count >= Most && HasErrors;
+
+    /// <summary>All problems: those of the file by line, then what is missing altogether, then those of the settings.</summary>
     public IReadOnlyList<Problem> Sorted() =>
-        [.. problems.OrderBy(problem => problem.File == file ? 0 : 1).ThenBy(problem => problem.Line).ThenBy(problem => problem.Column)];
+        [.. problems.OrderBy(problem => problem.File == file ? 0 : 1).ThenBy(problem => problem.Line == 0 ? int.MaxValue : problem.Line).ThenBy(problem => problem.Column)];
 
     /// <summary>An error at a value.</summary>
     public void Error(Entry entry, string found, string allowed, string fix) =>

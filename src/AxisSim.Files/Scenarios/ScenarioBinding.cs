@@ -14,6 +14,8 @@ internal static class ScenarioBinding
         double latitude = values.Number("site.latitude");
         PayloadModel? payload = PayloadBinding.Bodies(values);
         LumpedLoad? polar = PayloadBinding.Lumped(values, "polar"), declination = PayloadBinding.Lumped(values, "declination");
+        AxisModel? polarAxis = LikeAxis.Has(values.Document, "polar") ? AxisBinding.Bind(values, "polar", notes) : null;
+        AxisModel? declinationAxis = LikeAxis.Has(values.Document, "declination") ? AxisBinding.Bind(values, "declination", notes) : null;
         return new Scenario
         {
             Name = values.Text("name"),
@@ -23,12 +25,12 @@ internal static class ScenarioBinding
             Payload = payload,
             PolarLoad = polar,
             DeclinationLoad = declination,
-            Notes = notes,
+            Notes = AxisNotes.Merged(notes),
             Sha256 = "",
             Setup = new MountSetup
             {
-                Polar = LikeAxis.Has(values.Document, "polar") ? AxisBinding.Bind(values, "polar", notes) : null,
-                Declination = LikeAxis.Has(values.Document, "declination") ? AxisBinding.Bind(values, "declination", notes) : null,
+                Polar = polarAxis,
+                Declination = declinationAxis,
                 Load = payload is not null ? MountLoadBuilder.FromBodies(payload, latitude) : MountLoadBuilder.FromLumped(polar, declination, latitude),
                 Move = MoveBinding.Bind(values, latitude),
                 Disturbances = Disturb(values),

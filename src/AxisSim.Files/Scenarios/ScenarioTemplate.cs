@@ -103,7 +103,7 @@ public static class ScenarioTemplate
         null => null,
         "" => key.Example,
         _ when key.Kind is KeyKind.Text or KeyKind.Choice => $"\"{key.Default}\"",
-        _ when key.Kind == KeyKind.Quantity && !char.IsAsciiDigit(key.Default[^1]) => $"\"{key.Default}\"",
+        _ when key.Kind == KeyKind.Quantity && key.Dimension != Units.Dimension.Share => $"\"{key.Default}\"",
         _ => key.Default,
     };
 }

@@ -34,7 +34,9 @@ internal static partial class TomlText
         {
             int line = Math.Max(0, message.Span.Start.Line) + 1;
             bool redefined = message.Message.Contains("already defined", StringComparison.Ordinal);
-            if (message.Kind == DiagnosticMessageKind.Error && !(redefined && reported.Contains(line)) && document.BrokenLines.Add(line))
+            // A header without its bracket swallows the line end; the line after it is not to blame.
+            bool swallowed = document.SectionsBroken && document.BrokenLines.Contains(line - 1);
+            if (message.Kind == DiagnosticMessageKind.Error && !swallowed && !(redefined && reported.Contains(line)) && document.BrokenLines.Add(line))
             {
                 Report(document, lines, line, message.Span.Start.Column + 1, message.Message);
             }

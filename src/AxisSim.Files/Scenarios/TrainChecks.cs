@@ -1,4 +1,5 @@
 using System.Globalization;
+using AxisSim.Core.Gearing;
 using AxisSim.Files.Keys;
 
 namespace AxisSim.Files.Scenarios;
@@ -10,6 +11,7 @@ internal static class TrainChecks
     public static void Report(ValueSet values, string axis, HashSet<string> suggested)
     {
         CheckWorm(values, axis, suggested);
+        CheckDriving(values, axis);
         CheckBreakaway(values, axis);
         var names = new HashSet<string>(StringComparer.Ordinal);
         foreach (string item in values.Document.ItemsOf($"{axis}.stages"))
@@ -47,6 +49,27 @@ internal static class TrainChecks
         {
             Entry entry = values.EntryOf(back);
             values.Problems.Note(entry, "the worm is driven back more easily than it drives; that is unusual");
+        }
+    }
+
+    // Below this the worm is as good as stuck; a slip of the lead angle or the friction is likelier than such a worm.
+    private const double LeastEfficiency = 0.05;
+
+    private static void CheckDriving(ValueSet values, string axis)
+    {
+        string lead = $"{axis}.worm.lead_angle", friction = $"{axis}.worm.friction";
+        double cold = values.Number("disturbances.cold_grease");
+        if (values.Maybe(lead) is not { } angle || values.Maybe(friction) is not { } coefficient || !double.IsFinite(cold))
+        {
+            return;
+        }
+
+        double efficiency = WormLaw.DrivingEfficiency(angle, coefficient * cold, values.Number($"{axis}.worm.pressure_angle"));
+        if (!(efficiency >= LeastEfficiency) && !double.IsNaN(values.Number($"{axis}.worm.pressure_angle")))
+        {
+            Entry entry = values.EntryOf(friction);
+            string percent = (100.0 * efficiency).ToString("0.##", CultureInfo.InvariantCulture);
+            values.Problems.Error(entry, $"{entry.Shown}, with which the worm drives with {percent} % only (cold grease and lead angle {values.EntryOf(lead).Shown} included)", "friction, lead angle and cold_grease with a driving efficiency of 5 % or more", "a lower friction or cold_grease, or a greater lead_angle");
         }
     }
 

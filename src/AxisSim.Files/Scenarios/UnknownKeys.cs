@@ -28,6 +28,11 @@ internal sealed class UnknownKeys(ScenarioDocument document)
         var reported = new HashSet<string>(StringComparer.Ordinal);
         foreach ((string section, Spot spot) in document.Sections)
         {
+            if (document.Problems.IsFull)
+            {
+                return;
+            }
+
             if (!document.CopiedSections.Contains(section) && !IsSection(section) && !reported.Any(outer => section.StartsWith(outer + ".", StringComparison.Ordinal)))
             {
                 reported.Add(section);
@@ -38,6 +43,11 @@ internal sealed class UnknownKeys(ScenarioDocument document)
 
         foreach (Entry entry in document.Entries.Values.Where(entry => !entry.Copied && ScenarioKeys.Find(entry.Path) is null))
         {
+            if (document.Problems.IsFull)
+            {
+                return;
+            }
+
             if (reported.Any(section => entry.Path.StartsWith(section + ".", StringComparison.Ordinal) && entry.Kind != EntryKind.Setting))
             {
                 continue;
@@ -84,21 +94,21 @@ internal sealed class UnknownKeys(ScenarioDocument document)
         }
     }
 
-    // First a slip within the section, then the right key in a wrong section, then a slip anywhere.
+    // First the right key in a wrong section, then a slip within the section, then a slip anywhere.
     private string? Nearest(string path)
     {
         string parent = Parent(path), name = path[(path.LastIndexOf('.') + 1)..];
         string prefix = parent.Length == 0 ? "" : parent + ".";
         string pattern = Parent(ScenarioKeys.Pattern(prefix + "x"));
-        string? sibling = NearestName.Of(name, ScenarioKeys.InSection(pattern).Select(key => key.Name));
-        if (sibling is not null)
-        {
-            return prefix + sibling;
-        }
-
         string top = path.Split('.')[0];
         ScenarioKey? moved = ScenarioKeys.All.Where(key => key.Name == name && !key.Path.Contains('<', StringComparison.Ordinal)).OrderBy(key => key.Path.StartsWith(top + ".", StringComparison.Ordinal) ? 0 : 1).FirstOrDefault();
-        return moved?.Path ?? NearestName.Of(path, Concrete());
+        if (moved is not null)
+        {
+            return moved.Path;
+        }
+
+        string? sibling = NearestName.Of(name, ScenarioKeys.InSection(pattern).Select(key => key.Name));
+        return sibling is not null ? prefix + sibling : NearestName.Of(path, Concrete());
     }
 
     private IEnumerable<string> Concrete() => ScenarioKeys.All.SelectMany(key =>

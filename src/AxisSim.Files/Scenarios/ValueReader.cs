@@ -47,7 +47,7 @@ internal static class ValueReader
         {
             // The bare number with the unit of the key is the likeliest meaning, and shows the right form.
             bool number = kind == EntryKind.Number && NumberText.Length(text) == text.Length;
-            refusal = new Refusal(kind == EntryKind.Number ? "a number without its unit" : "not a value with a unit", number && key.Unit.Length > 0 ? $"\"{text} {key.Unit}\"" : key.Example);
+            refusal = new Refusal(kind == EntryKind.Number ? "a number without its unit" : "not a value with a unit", number && key.Unit.Length > 0 ? $"\"{text} {key.Unit}\"" : null);
             return null;
         }
 

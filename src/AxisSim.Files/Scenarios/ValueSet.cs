@@ -32,7 +32,7 @@ internal sealed class ValueSet(ScenarioDocument document)
             }
             else if (!entry.Copied)
             {
-                Problems.Error(entry, $"{entry.Shown} ({refusal.Reason})", key.Allowed, Fix(entry, key, refusal.Fix ?? key.Example));
+                Problems.Error(entry, $"{entry.Shown} ({refusal.Reason})", key.Allowed, refusal.Fix is null ? "for example " + Fix(entry, key, key.Example) : Fix(entry, key, refusal.Fix));
             }
         }
     }

@@ -38,7 +38,9 @@ public static class AtomicFile
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException or NotSupportedException or System.Security.SecurityException || (error is ArgumentException && temporary is null))
         {
-            return About(path, Why(error), "a file that can be written");
+            // The temporary name means nothing to the user.
+            string why = temporary is null ? Why(error) : Why(error).Replace(temporary, path, StringComparison.Ordinal);
+            return About(path, why, "a file that can be written");
         }
         finally
         {

@@ -19,6 +19,7 @@ public static class TraceCsv
             ("motor_speed_rad_per_s", trace.MotorSpeedRadiansPerSecond),
             ("axis_error_rad", trace.AxisErrorRadians),
             ("payload_error_rad", trace.PayloadErrorRadians),
+            ("settle_error_rad", trace.SettleErrorRadians),
             ("load_angle_electrical_rad", trace.LoadAngleRadians),
             ("motor_torque_N_m", trace.MotorTorqueNewtonMetres),
             ("needed_torque_N_m", trace.NeededTorqueNewtonMetres),

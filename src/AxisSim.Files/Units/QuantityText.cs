@@ -91,7 +91,7 @@ internal static class QuantityText
     {
         string shown = unit.Length > LongestShown ? unit[..LongestShown] + "..." : unit;
         IReadOnlyList<Dimension> elsewhere = UnitTable.Knowing(plain);
-        string measured = elsewhere.Count > 0 ? DimensionNames.Of(elsewhere[0]) : "";
+        string measured = elsewhere.Count == 0 ? "" : elsewhere[0] == Dimension.AxisOrMotorRate ? "motor speed" : DimensionNames.Of(elsewhere[0]);
         return measured.Length > 0 && measured != DimensionNames.Of(dimension) ? $"{shown} is a unit of {measured}" : $"the unit {shown} is not known here";
     }
 

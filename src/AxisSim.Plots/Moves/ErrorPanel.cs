@@ -26,7 +26,7 @@ internal static class ErrorPanel
         List<LegendEntry> legend = [new("axis", Looks.AxisError)];
         Span y = (flexible ? Span.Of(axis, payload) : Span.Of(axis)).Holding(0);
         double tolerance = (data.Outcome.Settling?.ToleranceRadians ?? 0) * unit.PerRadian;
-        double rest = Array.FindLast(axis, double.IsFinite);
+        double rest = Array.FindLast(payload, double.IsFinite);
         if (tolerance > 0)
         {
             y = y.Holding(rest + tolerance).Holding(rest - tolerance);

@@ -21,6 +21,7 @@ internal sealed class MoveData
             (nameof(trace.ActualRateRadiansPerSecond), trace.ActualRateRadiansPerSecond.Count),
             (nameof(trace.AxisErrorRadians), trace.AxisErrorRadians.Count),
             (nameof(trace.PayloadErrorRadians), trace.PayloadErrorRadians.Count),
+            (nameof(trace.SettleErrorRadians), trace.SettleErrorRadians.Count),
             (nameof(trace.LoadAngleRadians), trace.LoadAngleRadians.Count),
             (nameof(trace.MotorTorqueNewtonMetres), trace.MotorTorqueNewtonMetres.Count),
             (nameof(trace.NeededTorqueNewtonMetres), trace.NeededTorqueNewtonMetres.Count),

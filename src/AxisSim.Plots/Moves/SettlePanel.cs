@@ -24,19 +24,19 @@ internal static class SettlePanel
         Trace trace = data.Trace;
         double end = data.Outcome.SlewSeconds;
         int first = trace.TimeSeconds.FindIndex(t => t >= end);
-        int rest = trace.AxisErrorRadians.FindLastIndex(double.IsFinite);
+        int rest = trace.SettleErrorRadians.FindLastIndex(double.IsFinite);
         if (first < 0 || rest <= first)
         {
             return null;
         }
 
         Settling? settling = data.Outcome.Settling;
-        double final = trace.AxisErrorRadians[rest];
+        double final = settling?.RestRadians ?? trace.SettleErrorRadians[rest];
         double observed = trace.TimeSeconds[^1] - end;
         double shown = settling?.AgainstRestSeconds is double settle ? Math.Min(observed, Math.Max(LeastSeconds, 2.5 * settle)) : observed;
 
         List<double> time = [.. trace.TimeSeconds.Skip(first).Select(t => t - end)];
-        List<double> errors = [.. trace.AxisErrorRadians.Skip(first)];
+        List<double> errors = [.. trace.SettleErrorRadians.Skip(first)];
         double[] aboutRest = [.. errors.Select(e => e - final)];
         double largest = aboutRest.Where((e, i) => double.IsFinite(e) && time[i] <= shown).Select(Math.Abs).DefaultIfEmpty(0).Max();
         double tolerance = settling?.ToleranceRadians ?? 0;
@@ -74,7 +74,7 @@ internal static class SettlePanel
             model.Annotations.Add(TimePanels.NoteBeside(frame, Text($"not settled within {observed:0.0} s"), frame.X.To));
         }
 
-        return new Panel("Close-up of the settling: the axis ends " + Offset(final), legend, model, Height);
+        return new Panel("Close-up of the settling, without periodic error: it ends " + Offset(final * data.Direction), legend, model, Height);
     }
 
     /// <summary>Where the axis rests, in words.</summary>

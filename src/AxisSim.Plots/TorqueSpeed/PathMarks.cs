@@ -42,8 +42,8 @@ internal static class PathMarks
         // The torque jumps where a ramp of constant acceleration ends: both marks stand on the ramp's side of the jump.
         int reached = Array.FindIndex(points, p => p.SpeedRadiansPerSecond >= AtSlewShare * top);
         int braking = Array.FindLastIndex(points, p => p.SpeedRadiansPerSecond >= AtSlewShare * top);
-        Mark(points[Math.Max(0, reached - 1)], "slew rate reached", Looks.PathSlewReached);
-        Mark(points[Math.Min(points.Length - 1, braking + 1)], "braking begins", Looks.PathBraking);
+        Mark(points[reached], "slew rate reached", Looks.PathSlewReached);
+        Mark(points[braking], "braking begins", Looks.PathBraking);
         Mark(points[Math.Min(points.Length - 1, stop + 1)], "stop", Looks.PathStop);
 
         void Mark(NeedPoint point, string text, Look look)

@@ -5,13 +5,17 @@ internal static class GoldenText
 {
     public static void Check(string name, string actual)
     {
-        string path = Repository.PathOf("tests", "AxisSim.Tests", "Golden", name);
+        CheckFile(Repository.PathOf("tests", "AxisSim.Tests", "Golden", name), actual);
+    }
+
+    public static void CheckFile(string path, string actual)
+    {
         if (Environment.GetEnvironmentVariable("AXISSIM_REFRESH_GOLDEN") == "1")
         {
             File.WriteAllText(path, actual);
         }
 
-        Assert.True(File.Exists(path), $"no golden file {name}; run the tests once with AXISSIM_REFRESH_GOLDEN=1 and read it");
+        Assert.True(File.Exists(path), $"no golden file {path}; run the tests once with AXISSIM_REFRESH_GOLDEN=1 and read it");
         Assert.Equal(File.ReadAllText(path).ReplaceLineEndings("\n"), actual.ReplaceLineEndings("\n"));
     }
 }

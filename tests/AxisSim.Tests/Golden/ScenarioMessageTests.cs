@@ -51,5 +51,10 @@ public sealed class ScenarioMessageTests
     public void The_template_is_the_same(string culture) =>
         GoldenText.Check("template.txt", Cultures.Under(culture, () => ScenarioTemplate.Text));
 
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void The_docs_page_of_keys_is_what_the_program_reads_by(string culture) =>
+        GoldenText.CheckFile(Repository.PathOf("docs", "scenario-keys.md"), Cultures.Under(culture, AxisSim.Files.Keys.KeyTable.Markdown));
+
     private static string Lines(IEnumerable<string> lines) => string.Join('\n', lines) + "\n";
 }

@@ -67,7 +67,7 @@ internal static class MovePresenter
         page.Heading($"Why, {outcome.Axis.Words()}");
         if (outcome.Verdict == Verdict.DoesNotSettle)
         {
-            Unsettled(page, report, outcome);
+            UnsettledText.Write(page, report, outcome, Direction(report.Setup.Move, outcome.Axis));
             return;
         }
 
@@ -87,19 +87,6 @@ internal static class MovePresenter
         {
             CureText.Write(page, report, outcome, cures);
         }
-    }
-
-    private static void Unsettled(Page page, MoveReport report, AxisOutcome outcome)
-    {
-        string tolerance = Units.SmallAngle(report.Setup.Move.SettleToleranceRadians);
-        page.Text($"The motor keeps step, but {Units.Time(report.Setup.Move.ObserveSeconds)} after the slew the axis still moves by more than {tolerance}: it swings on its stiffness, follows wind or periodic error, or the watch is too short.");
-        page.Heading($"What to try, {outcome.Axis.Words()}");
-        page.Item("1.", "Watch for longer, to see whether it settles later:");
-        page.Copyable($"--set \"move.observe={Say.Number(Math.Ceiling(2.0 * report.Setup.Move.ObserveSeconds))} s\"", indent: 5);
-        page.Item("2.", "A gentler end of the slew, which excites less swing:");
-        page.Copyable($"--set \"{outcome.Axis.Key()}.motion.shape=s-curve\"", indent: 5);
-        page.Item("3.", $"A wider settling tolerance, if {tolerance} is finer than the work needs:");
-        page.Copyable($"--set \"settling.tolerance={Say.Number(Math.Ceiling(2.0 * Units.Arcseconds(report.Setup.Move.SettleToleranceRadians)))} arcsec\"", indent: 5);
     }
 
     private static double Direction(MoveSettings move, MountAxis axis) => axis == MountAxis.Polar

@@ -28,7 +28,7 @@ public sealed class DiagnosticTests
         { "rated_current =", "rated_curent =", "polar.motor.rated_curent", "did you mean polar.motor.rated_current?" },
         { "[polar.motor]", "[polar.moter]", "polar.moter", "did you mean polar.motor?" },
         { "current_fall_delay =", "holding_torqe =", "polar.drive.holding_torqe", "a key that does not exist (did you mean polar.drive.holding_current?)" },
-        { "latitude = \"54.4 deg\"", "", "site.latitude", "nothing (this key is required)|write: latitude = \"54.4 deg\"" },
+        { "latitude = \"54.4 deg\"", "", "site.latitude", "nothing (this key is required)|write: for example latitude = \"54.4 deg\"" },
         { "ramp_time = \"1.5 s\"", "", "polar.motion.ramp_time", "the ramp needs ramp_time or acceleration" },
         { "ramp_time = \"1.5 s\"", "ramp_time = \"1.5 s\"\nacceleration = \"2 deg/s^2\"", "polar.motion.acceleration", "besides ramp_time" },
         { "breakaway = \"1.5 N*m\"", "breakaway = \"1.1 N*m\"", "polar.axis.breakaway", "below the running friction|at least the running friction of 1.2 N*m" },
@@ -41,12 +41,13 @@ public sealed class DiagnosticTests
         { "diameter = \"0.32 m\"", "", "payload.tube.diameter", "a tube needs it" },
         { "greatest_distance = \"0.55 m\"", "greatest_distance = \"0.35 m\"", "counterweight.greatest_distance", "below the distance \"0.378 m\"" },
         { "friction = 0.08 ", "friction = 0.08\nefficiency = 0.4 ", "polar.worm.efficiency", "besides lead_angle or friction" },
+        { "lead_angle = \"3.5 deg\"", "lead_angle = \"0.1 deg\"", "polar.worm.friction", "2.01 % only|a driving efficiency of 5 % or more" },
         { "lead_angle = \"3.5 deg\"", "", "polar.worm.lead_angle", "friction needs the lead angle too" },
         { "start_polar = \"-5 deg\"", "", "move.start_polar", "the move needs it" },
         { "start_polar = \"-5 deg\"", "start_polar = \"-5 deg\"\nstart = { hour_angle = \"1 h\", declination = \"0 deg\", pier_side = \"east\" }", "move.start_polar", "besides a place on the sky" },
         { "ambient = ", "wind = \"5 m/s\"\narea = \"0.1 m^2\"\nambient = ", "disturbances.lever", "wind needs its lever" },
         { "follow = \"sidereal\"", "follow = \"siderial\"", "move.follow", "write: follow = \"sidereal\"" },
-        { "format = 1", "format = 2", "format", "a whole number from 1 to 1" },
+        { "format = 1", "format = 2", "format", "allowed: 1, the only one so far" },
         { "format = 1", "format = \"1\"", "format", "a number in quotes|write: format = 1" },
         { "like = \"polar\"", "like = \"polar\"\n[declination.load]\ninertia = \"1 kg*m^2\"\nimbalance = \"0 N*m\"", "declination.load", "besides [[payload]]" },
         { "slew_rate = \"3 deg/s\"", "slew_rate = \"3 rpm\"", "polar.motion.slew_rate", "x sidereal" },
@@ -74,7 +75,7 @@ public sealed class DiagnosticTests
         if (problem.Line > 0 && bad.Length > 0 && !problem.Found.StartsWith("nothing", StringComparison.Ordinal))
         {
             int first = Good[..at].Count(c => c == '\n') + 1;
-            Assert.InRange(problem.Line, Math.Max(1, first - 2), first + bad.Count(c => c == '\n'));
+            Assert.InRange(problem.Line, Math.Max(1, first - 2), first + bad.Count(c => c == '\n') + 1);
         }
     }
 

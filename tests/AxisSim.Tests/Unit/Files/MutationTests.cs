@@ -63,6 +63,21 @@ public sealed class MutationTests(ITestOutputHelper output)
         Check(result);
     }
 
+    [Theory]
+    [InlineData("k{0} = 1\n", 60_000)]
+    [InlineData("[s{0}]\nk = 1\n", 50_000)]
+    [InlineData("[[payload]]\nname = \"b{0}\"\nmas = \"1 kg\"\n", 15_000)]
+    [InlineData("[[payload]]\nname = \"b{0}\"\nshape = \"point\"\nmass = \"1 kg\"\nout = \"0 m\"\n", 10_000)]
+    [InlineData("[polar.p{0}.q]\n", 40_000)]
+    public void Endless_variety_is_refused_with_a_bounded_list(string line, int count)
+    {
+        string text = "format = 1\n" + string.Concat(Enumerable.Range(0, count).Select(i => line.Replace("{0}", i.ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal)));
+        ScenarioResult result = Read(text, [], line);
+        Assert.Null(result.Scenario);
+        Check(result);
+        Assert.InRange(result.Problems.Count, 1, 200);
+    }
+
     private static ScenarioResult Read(string text, string[] settings, string what)
     {
         try

@@ -44,7 +44,7 @@ public sealed class UnitTableTests
         { "14", Dimension.Mass, "without its unit" }, { "", Dimension.Mass, "empty" }, { "heavy", Dimension.Mass, "no number" }, { "14 kgs", Dimension.Mass, "not known" },
         { "1,5 A", Dimension.Current, "comma" }, { "1.234,5 A", Dimension.Current, "comma" }, { "0.44 kg", Dimension.Torque, "unit of mass" }, { "nan A", Dimension.Current, "finite" },
         { "-inf A", Dimension.Current, "finite" }, { "1e999 A", Dimension.Current, "too large" }, { "3 MH", Dimension.Inductance, "not known" }, { "1.5 mN·M", Dimension.Torque, "not known" },
-        { "5 m", Dimension.Time, "unit of length" }, { "30 rpm", Dimension.AxisRate, "unit of axis rate" }, { "1.5 A rmss", Dimension.Current, "not known" }, { "١٫٥ A", Dimension.Current, "no number" },
+        { "5 m", Dimension.Time, "unit of length" }, { "30 rpm", Dimension.AxisRate, "unit of motor speed" }, { "1.5 A rmss", Dimension.Current, "not known" }, { "١٫٥ A", Dimension.Current, "no number" },
         { "1.5 5 A", Dimension.Current, "not known" }, { "1..5 A", Dimension.Current, "not known" }, { "0x10 A", Dimension.Current, "not known" },
     };
 

@@ -24,7 +24,7 @@ internal static class SampleMoves
     public static (Trace Trace, AxisOutcome Outcome) Good(double step = 0.002)
     {
         Trace trace = Run(step, null, false);
-        return (trace, Outcome(Verdict.Arrives, null, new Settling(0.80, null, 3 * ArcSecond, 0.6 * ArcSecond, 2 * ArcSecond)));
+        return (trace, Outcome(Verdict.Arrives, null, new Settling(0.80, null, 3 * ArcSecond, 0.6 * ArcSecond, 2 * ArcSecond, -6 * ArcSecond)));
     }
 
     /// <summary>A move that loses sync while speeding up.</summary>
@@ -39,7 +39,7 @@ internal static class SampleMoves
     public static (Trace Trace, AxisOutcome Outcome) Tracking()
     {
         Trace trace = Run(0.01, null, true);
-        return (trace, Outcome(Verdict.Arrives, null, new Settling(0, 0, 0, null, 1 * ArcSecond)) with { SlewSeconds = 0 });
+        return (trace, Outcome(Verdict.Arrives, null, new Settling(0, 0, 0, null, 1 * ArcSecond, 0)) with { SlewSeconds = 0 });
     }
 
     /// <summary>Closed forms that fall with speed, simulations a little under them, and the path of the move above.</summary>
@@ -144,6 +144,7 @@ internal static class SampleMoves
             trace.MotorSpeedRadiansPerSecond.Add(stalled ? 20 * Math.Sin(600 * t) : w);
             trace.AxisErrorRadians.Add(error);
             trace.PayloadErrorRadians.Add(error);
+            trace.SettleErrorRadians.Add(error);
             trace.LoadAngleRadians.Add(loadAngle);
             trace.MotorTorqueNewtonMetres.Add(stalled ? available * Math.Sin(loadAngle) : needed + (full ? 0.05 * Math.Sin(4 * electrical) : 0.004 * Math.Sin(4 * electrical)));
             trace.NeededTorqueNewtonMetres.Add(needed);

@@ -1,0 +1,54 @@
+using AxisSim.Cli.Input;
+using AxisSim.Core;
+using AxisSim.Core.Motion;
+using AxisSim.Core.Outcomes;
+using AxisSim.Core.Sky;
+
+namespace AxisSim.Cli.Text.Moves;
+
+/// <summary>Why an axis that keeps step does not come to rest, and what to try.</summary>
+internal static class UnsettledText
+{
+    /// <summary>Writes both parts.</summary>
+    /// <param name="page">Where to.</param>
+    /// <param name="report">The move.</param>
+    /// <param name="outcome">The axis' outcome.</param>
+    /// <param name="direction">Direction of its slew, 1 or -1; 0 when it does not move.</param>
+    public static void Write(Page page, MoveReport report, AxisOutcome outcome, double direction)
+    {
+        MoveSettings move = report.Setup.Move;
+        AxisModel model = report.Setup.Axis(outcome.Axis);
+        bool tracks = outcome.Axis == MountAxis.Polar && move.FollowUp == FollowUp.Sidereal;
+        string tolerance = Units.SmallAngle(move.SettleToleranceRadians);
+        page.Text($"The motor keeps step, but {Units.Time(move.ObserveSeconds)} after the slew the axis still moves by more than {tolerance}: it swings on its stiffness, {(tracks ? "sticks and slips as it tracks, " : "")}follows wind or periodic error, or the watch is too short.");
+        if (tracks && direction < 0.0)
+        {
+            page.Text($"The slew ends against the direction of tracking. Before the axis follows the sky, the drive must cross the backlash of {Units.SmallAngle(model.Train.BacklashRadians)} and wind the train up the other way, which takes about {Units.Time(TakeUpSeconds(model))} at the sidereal rate.");
+        }
+
+        page.Heading($"What to try, {outcome.Axis.Words()}");
+        int item = 0;
+        void Try(string sentence, string setting)
+        {
+            page.Item(Say.Count(++item) + ".", sentence);
+            page.Copyable(CommandText.Set(setting), indent: 5);
+        }
+
+        Try("Watch for longer, to see whether it settles later:", $"move.observe={Say.Number(Math.Ceiling(2.0 * move.ObserveSeconds))} s");
+        if (model.Motion.Shape == RampShape.Trapezoid)
+        {
+            Try("A gentler end of the slew, which excites less swing:", $"{outcome.Axis.Key()}.motion.shape=s-curve");
+        }
+
+        if (model.Bearings.BreakawayNewtonMetres > model.Bearings.CoulombNewtonMetres)
+        {
+            Try("Less sticking in the bearings (grease, preload, seals): breakaway friction as low as running friction:", $"{outcome.Axis.Key()}.axis.breakaway={Say.Number(model.Bearings.CoulombNewtonMetres, 4)} N*m");
+        }
+
+        Try($"A wider settling tolerance, if {tolerance} is finer than the work needs:", $"settling.tolerance={Say.Number(2.0 * Units.Arcseconds(move.SettleToleranceRadians))} arcsec");
+    }
+
+    // Friction holds the train wound up by Tc/k one way, and must be wound up by as much the other way: (b + 2 Tc/k) / sidereal rate.
+    private static double TakeUpSeconds(AxisModel model) =>
+        (model.Train.BacklashRadians + (2.0 * model.Bearings.CoulombNewtonMetres / model.Train.StiffnessNewtonMetresPerRadian)) / SkyRates.MeanSiderealRadiansPerSecond;
+}

@@ -1,0 +1,93 @@
+using AxisSim.Cli.Text.Moves;
+using AxisSim.Core;
+using AxisSim.Core.Payloads;
+using AxisSim.Core.Sky;
+using AxisSim.Core.Studies;
+using AxisSim.Files.Scenarios;
+
+namespace AxisSim.Tests.Unit.Cli;
+
+/// <summary>What a remedy suggests must be a setting that the reader takes, and must mean what was found to arrive.</summary>
+public sealed class RemedyTextTests
+{
+    // Suggestions carry four digits, rounded to the side that arrives.
+    private const double FourDigits = 1e-3;
+
+    private static readonly string Nominal = Repository.PathOf("scenarios", "nominal.toml");
+
+    [Fact]
+    public void A_longer_ramp_is_read_back() =>
+        Assert.Equal(1.4, Apply(Advice(RemedyKind.LongerRamp, 1.0, 1.4)).Motion.RampSeconds);
+
+    [Fact]
+    public void With_an_acceleration_in_the_scenario_the_ramp_becomes_an_acceleration()
+    {
+        // 3 deg/s in 1.4 s is 2.142857 deg/s^2; the suggestion must not be steeper.
+        MoveReport report = SampleReports.Arriving();
+        report = report with { Setup = report.Setup with { Polar = SampleReports.Model(null, 3.0 * Math.PI / 180.0) } };
+        RemedyAdvice advice = RemedyText.Advice(report, MountAxis.Polar, new Remedy(RemedyKind.LongerRamp, 1.0, 1.4, 1.4), 1.4);
+        Assert.Equal(["polar.motion.acceleration=2.142 deg/s^2"], advice.Settings);
+        Assert.Null(Apply(advice).Motion.RampSeconds);
+    }
+
+    [Fact]
+    public void A_lower_slew_rate_is_read_back_and_not_faster()
+    {
+        double rate = 0.0412345678;
+        double read = Apply(Advice(RemedyKind.LowerSlewRate, 0.05, rate)).Motion.SlewRateRadiansPerSecond;
+        Assert.InRange(read, rate * (1.0 - FourDigits), rate);
+    }
+
+    [Fact]
+    public void More_current_is_peak_current_and_not_less()
+    {
+        double read = Apply(Advice(RemedyKind.MoreCurrent, 1.2, 1.4142135)).Drive.SlewCurrentAmperes;
+        Assert.InRange(read, 1.4142135, 1.4142135 * (1.0 + FourDigits));
+    }
+
+    [Fact]
+    public void A_changeover_is_read_back_at_the_motor() =>
+        Assert.InRange(Apply(Advice(RemedyKind.Changeover, 20.0, 28.27)).Drive.ChangeoverRadiansPerSecond, 28.27 * (1.0 - FourDigits), 28.27 * (1.0 + FourDigits));
+
+    [Fact]
+    public void No_changeover_is_never() =>
+        Assert.Equal(double.PositiveInfinity, Apply(Advice(RemedyKind.Changeover, 20.0, double.PositiveInfinity)).Drive.ChangeoverRadiansPerSecond);
+
+    [Fact]
+    public void A_higher_voltage_lifts_a_brake_limit_that_is_in_its_way()
+    {
+        AxisModel read = Apply(Advice(RemedyKind.MoreVoltage, 24.0, 36.0));
+        Assert.Equal(36.0, read.Drive.SupplyVolts);
+        Assert.Equal(43.2, read.Drive.BrakeLimitVolts, 9);
+    }
+
+    [Fact]
+    public void A_lumped_imbalance_is_scaled_and_keeps_its_sign()
+    {
+        RemedyAdvice advice = Advice(RemedyKind.BetterBalance, 2.57, 1.285);
+        ScenarioResult result = ScenarioReader.ReadFile(Nominal, [.. advice.Settings]);
+        Assert.Equal(-2.0, Assert.IsType<LumpedLoad>(result.Scenario!.PolarLoad).ImbalanceNewtonMetres, 6);
+    }
+
+    [Fact]
+    public void With_bodies_better_balance_moves_the_counterweight_where_that_is_enough()
+    {
+        // Paper: 20 kg x 0.3 m = 14 kg x d, so d = 0.4286 m; to a millimetre, 14 kg x 0.4 mm x g x cos 54.4 deg = 0.03 N m remain.
+        MoveReport report = SampleReports.Stalling();
+        var remedy = new Remedy(RemedyKind.BetterBalance, 9.96, 6.0, 5.4);
+        Assert.Equal(["counterweight.distance=0.429 m"], RemedyText.Advice(report, MountAxis.Polar, remedy, 6.0).Settings);
+        RemedyAdvice finer = RemedyText.Advice(report, MountAxis.Polar, remedy, 0.01);
+        Assert.Empty(finer.Settings);
+        Assert.Contains("axissim balance \"my mount.toml\" --set \"polar.motion.ramp_time=2 s\"", finer.Sentence, StringComparison.Ordinal);
+    }
+
+    private static RemedyAdvice Advice(RemedyKind kind, double from, double to) =>
+        RemedyText.Advice(SampleReports.Arriving(), MountAxis.Polar, new Remedy(kind, from, to, to), to);
+
+    private static AxisModel Apply(RemedyAdvice advice)
+    {
+        ScenarioResult result = ScenarioReader.ReadFile(Nominal, [.. advice.Settings]);
+        Assert.True(result.Scenario is not null, string.Join('\n', result.Problems));
+        return result.Scenario.Setup.Axis(MountAxis.Polar);
+    }
+}
