@@ -18,6 +18,7 @@ public sealed class MirrorTests
     private const double Arcsec = BenchmarkCase.Arcsecond;
 
     [Fact]
+    [Trait("speed", "slow")]
     public void MirroredMovesEndMirrored() =>
         (from imbalance in Gen.Double[-30.0, 30.0]
          from phase in Gen.Double[-3.0, 3.0]

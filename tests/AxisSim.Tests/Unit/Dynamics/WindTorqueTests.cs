@@ -55,6 +55,7 @@ public sealed class WindTorqueTests
     }
 
     [Fact]
+    [Trait("speed", "slow")]
     public void Turbulence_time_series_has_the_variance_and_memory_of_the_law()
     {
         // T = L/V = 2 s. Over 2e6 s sampled every 13 s, beyond its memory: sampling scatter of the variance
@@ -86,6 +87,7 @@ public sealed class WindTorqueTests
     }
 
     [Fact]
+    [Trait("speed", "slow")]
     public void Turbulence_spectrum_follows_the_law_above_and_below_the_corner()
     {
         // Variance below a frequency by low-pass averaging: the mean over a window D of white-in-band noise. For the law's autocorrelation the variance

@@ -15,6 +15,7 @@ public sealed class MutationTests(ITestOutputHelper output)
     private static readonly char[] Letters = ['"', '\'', '[', ']', '{', '}', '=', '.', ',', '#', '\n', '\\', '\0', '\t', '\u00e9', '\ud83d', '\u200b', '-', '9', 'e', ' '];
 
     [Fact]
+    [Trait("speed", "slow")]
     public void Every_mutation_is_accepted_or_refused_with_a_message()
     {
         string? given = Environment.GetEnvironmentVariable("AXISSIM_FUZZ_SEED");
@@ -53,6 +54,7 @@ public sealed class MutationTests(ITestOutputHelper output)
     [InlineData("", "[x]\n", 100_000, "")]
     [InlineData("", "[[payload]]\nname=\"a\"\n", 3_000, "")]
     [InlineData("name=\"\"\"", "x\n", 300_000, "")]
+    [Trait("speed", "slow")]
     public void Endless_repetition_is_refused_too(string head, string body, int count, string tail)
     {
         string text = head + string.Concat(Enumerable.Repeat(body, count)) + tail;
