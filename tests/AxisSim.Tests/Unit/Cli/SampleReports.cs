@@ -63,7 +63,7 @@ internal static class SampleReports
             Bearings = new AxisBearings { CoulombNewtonMetres = 1.2, BreakawayNewtonMetres = 1.5 },
             Train = model.Train with { BacklashRadians = 25.0 * ArcSecond, StiffnessNewtonMetresPerRadian = 4e4 },
         };
-        MoveReport report = Report([polar with { Outcome = polar.Outcome with { Verdict = Verdict.DoesNotSettle, LoadFactor = new LoadFactor(5.54, false), Settling = new Settling(null, null, 4.9 * ArcSecond, null, 2.0 * ArcSecond) } }]);
+        MoveReport report = Report([polar with { Outcome = polar.Outcome with { Verdict = Verdict.DoesNotSettle, LoadFactor = new LoadFactor(5.54, false), Settling = new Settling(null, null, 4.9 * ArcSecond, null, 2.0 * ArcSecond, 0.0) } }]);
         return report with { Setup = report.Setup with { Polar = model } };
     }
 

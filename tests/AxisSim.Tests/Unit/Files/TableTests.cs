@@ -27,7 +27,7 @@ public sealed class TableTests : IDisposable
         string[] lines = text.TrimEnd('\n').Split('\n');
         Assert.Equal(1 + trace.Count, lines.Length);
         string[] names = lines[0].Split(',');
-        Assert.Equal(20, names.Length);
+        Assert.Equal(21, names.Length);
         Assert.Equal(["time_s", "planned_angle_rad"], names[..2]);
         Assert.All(names[..^1].Except(["saturation_share"]), name => Assert.Matches("_(s|rad|rad_per_s|N_m|A|V|degC)$", name));
         double[] error = [.. lines.Skip(1).Select(line => double.Parse(line.Split(',')[Array.IndexOf(names, "axis_error_rad")], CultureInfo.InvariantCulture))];
