@@ -108,13 +108,12 @@ public static class MoveStudy
             : record.SlipAt is not null ? Verdict.ClutchSlips
             : settling?.AgainstRestSeconds is null ? Verdict.DoesNotSettle
             : Verdict.Arrives;
-        double turns = Math.Round(run.LoadAngle / (2.0 * Math.PI));
         return new AxisOutcome
         {
             Axis = axis,
             Verdict = verdict,
             Loss = loss,
-            LostFullSteps = loss is null ? 0 : (int)(4.0 * turns),
+            LostFullSteps = loss is null ? 0 : (int)(4.0 * LostTurns(run)),
             ClutchSlipSeconds = record.SlipAt,
             ClutchSlipRadians = run.Dynamics.State.Slip,
             Margin = Margin(model, curves),
@@ -193,13 +192,20 @@ public static class MoveStudy
 
         // What gravity and wind alone would wind the mesh up by; the rest of the elastic twist is held by friction.
         double carried = -run.Dynamics.Load.Outside(state.Axis, run.TimeSeconds) / parameters.Mesh.Stiffness;
+        double payload = parameters.PayloadInertia > 0.0 ? state.Payload : state.Axis;
+        double lost = LostTurns(run) * 2.0 * Math.PI / (setup.Axis(axis).Motor.RotorTeeth * ratio);
         return new OffsetSplit(
-            state.Axis - plan,
+            payload - plan,
             elastic - twist,
-            worm - plan - carried,
+            worm - plan - lost - carried,
             carried - elastic,
-            periodic);
+            periodic,
+            payload - state.Axis,
+            lost - state.Slip);
     }
+
+    /// <summary>Electrical turns by which the rotor has slipped against its command.</summary>
+    private static double LostTurns(MoveRun run) => Math.Round(run.LoadAngle / (2.0 * Math.PI));
 
     private static TorqueMargin Margin(AxisModel model, TorqueSpeedCurves curves)
     {
