@@ -181,9 +181,23 @@ public sealed class ProgramTests : IDisposable
         (int code, string output, _) = Run("balance", file);
         Assert.Equal(0, code);
         Assert.StartsWith("OUT OF BALANCE", output, StringComparison.Ordinal);
-        string setting = output[(output.IndexOf("--set \"", StringComparison.Ordinal) + 7)..].Split('"')[0].ReplaceLineEndings(" ");
+        string setting = output[output.IndexOf("counterweight.distance=", StringComparison.Ordinal)..].Split('"')[0];
         string after = Run("balance", file, "--set", setting).Output;
         Assert.Contains("Leave the counterweight", after, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Balance_steps_are_settings_that_balance()
+    {
+        // Paper: bodies that all lie 60 mm ahead and 20 mm to the left must go back and to the right by as much.
+        string file = Repository.PathOf("scenarios", "light-refractor.toml");
+        string[] lines = File.ReadAllLines(file);
+        string[] off = [.. BodiesOf(lines).SelectMany(body => new[] { "--set", $"payload.{body}.forward=60 mm", "--set", $"payload.{body}.side=20 mm" })];
+        string output = Run(["balance", file, .. off]).Output;
+        Assert.Contains("60 mm back", output, StringComparison.Ordinal);
+        Assert.Contains("20 mm to the right, as seen from the eyepiece end", output, StringComparison.Ordinal);
+        string[] cure = [.. System.Text.RegularExpressions.Regex.Matches(output, "--set \"([^\"]+)\"").SelectMany(match => new[] { "--set", match.Groups[1].Value })];
+        Assert.StartsWith("BALANCED", Run(["balance", file, .. off, .. cure]).Output, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -218,6 +232,17 @@ public sealed class ProgramTests : IDisposable
         Assert.Equal([whole], Directory.GetFiles(folder));
         Assert.Equal(143, Program.Run(["simulate", Nominal], host));
         Assert.Contains("not complete; this file of it is whole: " + whole, error.ToString(), StringComparison.Ordinal);
+    }
+
+    private static IEnumerable<string> BodiesOf(string[] lines)
+    {
+        for (int i = 0; i < lines.Length; i++)
+        {
+            if (lines[i].StartsWith("[[payload]]", StringComparison.Ordinal))
+            {
+                yield return lines[i + 1].Split('"')[1];
+            }
+        }
     }
 
     /// <summary>A writer on a descriptor that the caller has closed.</summary>
