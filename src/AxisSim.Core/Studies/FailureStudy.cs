@@ -94,17 +94,21 @@ internal static class FailureStudy
         var plan = new MovePlan(setup);
         double At(MountSetup changed) => Directed(new ShaftNeed(changed, axis, plan).At(time));
         double all = At(setup);
-        double lossless = At(Changed(setup, axis, Counterfactual.WithoutFriction));
         AxisModel model = setup.Axis(axis);
         double speed = Math.Abs(plan.At(axis).Velocity(time)) * model.Train.TotalRatio;
-        MountSetup noWormLoss = setup.With(axis, model with
-        {
-            Train = model.Train with { Worm = model.Train.Worm with { GivenDrivingEfficiency = 1.0, GivenBackDrivingEfficiency = 1.0 } },
-        });
-        double friction = At(noWormLoss) - lossless;
-        double gravity = lossless - At(Changed(Changed(setup, axis, Counterfactual.WithoutFriction), axis, Counterfactual.WithoutImbalance));
+        MountSetup noLoss = setup.With(axis, model with { Train = WithoutLoss(model.Train) });
+        MountSetup noFriction = noLoss.With(axis, noLoss.Axis(axis) with { Bearings = new AxisBearings() });
+        double lossless = At(noFriction);
+        double friction = At(noLoss) - lossless;
+        double gravity = lossless - At(Changed(noFriction, axis, Counterfactual.WithoutImbalance));
         return new TorqueShares(lossless - gravity, gravity, friction, all - lossless - friction, CurveStudy.Available(curves, speed > model.Drive.ChangeoverRadiansPerSecond, speed));
     }
+
+    private static GearTrain WithoutLoss(GearTrain train) => train with
+    {
+        Stages = [.. train.Stages.Select(stage => stage with { Efficiency = 1.0 })],
+        Worm = train.Worm with { GivenDrivingEfficiency = 1.0, GivenBackDrivingEfficiency = 1.0 },
+    };
 
     private static double Directed((double Speed, double Torque) need) => need.Speed < 0.0 ? -need.Torque : need.Torque;
 }

@@ -10,9 +10,12 @@ internal static class LoadFactorStudy
     public const double Most = 6.0;
 
     private static readonly double[] Scan = [1.3, Most];
+
+    /// <summary>The factor that is asked of a remedy is among those tried, so that a remedy which reaches it also shows it.</summary>
+    private static readonly double[] Near = [RemedySearch.AskedLoadFactor, 1.2];
     private static readonly double[] Between = [1.8, 2.6, 3.8];
 
-    /// <summary>Runs that a search takes at most: two ends, four between, and four rounds of two (a ratio of 1.6 to 1 % by thirds); for the share done.</summary>
+    /// <summary>Runs that a search takes at most: two ends, three between, and four rounds of two (a ratio of 1.6 to 1 % by thirds); for the share done.</summary>
     private const double MostRuns = 14.0;
 
     /// <summary>The factor to within 1 %, for a setup that arrives as it is.</summary>
@@ -33,16 +36,10 @@ internal static class LoadFactorStudy
             return new LoadFactor(Most, AtLeast: true);
         }
 
-        double good = 1.0;
-        double bad = Scan[0];
-        if (end > 0)
-        {
-            int first = EdgeSearch.First(Between, Arrives, wanted: false);
-            good = first == 0 ? Scan[0] : Between[first < 0 ? ^1 : first - 1];
-            bad = first < 0 ? Most : Between[first];
-        }
-
-        (double low, _) = EdgeSearch.Narrow(good, bad, Arrives, answerAtLow: true, tolerance: 0.01);
+        double[] marks = end == 0 ? [1.0, .. Near, Scan[0]] : [Scan[0], .. Between, Most];
+        int fails = EdgeSearch.First(marks[1..^1], Arrives, wanted: false);
+        int above = fails < 0 ? marks.Length - 1 : fails + 1;
+        (double low, _) = EdgeSearch.Narrow(marks[above - 1], marks[above], Arrives, answerAtLow: true, tolerance: 0.01);
         return new LoadFactor(low, AtLeast: false);
     }
 }

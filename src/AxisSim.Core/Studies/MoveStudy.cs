@@ -116,7 +116,7 @@ public static class MoveStudy
             LostFullSteps = loss is null ? 0 : (int)(4.0 * LostTurns(run)),
             ClutchSlipSeconds = record.SlipAt,
             ClutchSlipRadians = run.Dynamics.State.Slip,
-            Margin = Margin(model, curves),
+            Margin = CurveStudy.LeastMargin(curves),
             SlewSeconds = plan.SlewSeconds,
             Settling = settling,
             Offset = Offset(setup, axis, run, ratio),
@@ -206,24 +206,6 @@ public static class MoveStudy
 
     /// <summary>Electrical turns by which the rotor has slipped against its command.</summary>
     private static double LostTurns(MoveRun run) => Math.Round(run.LoadAngle / (2.0 * Math.PI));
-
-    private static TorqueMargin Margin(AxisModel model, TorqueSpeedCurves curves)
-    {
-        TorqueMargin? least = null;
-        foreach (NeedPoint point in curves.Path)
-        {
-            bool full = point.SpeedRadiansPerSecond > model.Drive.ChangeoverRadiansPerSecond;
-            double available = CurveStudy.Available(curves, full, point.SpeedRadiansPerSecond);
-            double need = Math.Abs(point.TorqueNewtonMetres);
-            double value = available > 0.0 ? 1.0 - (need / available) : double.NegativeInfinity;
-            if (least is null || value < least.Value)
-            {
-                least = new TorqueMargin(value, point.TimeSeconds, need, available, point.SpeedRadiansPerSecond);
-            }
-        }
-
-        return least!;
-    }
 
     private static PowerAndHeat Power(MountSetup setup, AxisModel model, MoveRun run, MoveRecord record)
     {
