@@ -15,10 +15,12 @@ internal static class LoadFactorStudy
     private static readonly double[] Near = [RemedySearch.AskedLoadFactor, 1.2];
     private static readonly double[] Between = [1.8, 2.6, 3.8];
 
-    /// <summary>Runs that a search takes at most: two ends, three between, and four rounds of two (a ratio of 1.6 to 1 % by thirds); for the share done.</summary>
-    private const double MostRuns = 14.0;
+    /// <summary>Runs that a search takes at most: two ends, three between, five rounds of two (a ratio of 1.6 to 0.4 % by thirds), and four to see whether the edge is sharp; for the share done.</summary>
+    private const double MostRuns = 20.0;
 
-    /// <summary>The factor to within 1 %, for a setup that arrives as it is.</summary>
+    private const double Tolerance = 0.004;
+
+    /// <summary>The factor to within 0.4 %, for a setup that arrives as it is.</summary>
     public static LoadFactor Of(MountSetup setup, MountAxis axis, double stepSeconds, Action<double>? progress = null)
     {
         int runs = 0;
@@ -39,7 +41,15 @@ internal static class LoadFactorStudy
         double[] marks = end == 0 ? [1.0, .. Near, Scan[0]] : [Scan[0], .. Between, Most];
         int fails = EdgeSearch.First(marks[1..^1], Arrives, wanted: false);
         int above = fails < 0 ? marks.Length - 1 : fails + 1;
-        (double low, _) = EdgeSearch.Narrow(marks[above - 1], marks[above], Arrives, answerAtLow: true, tolerance: 0.01);
-        return new LoadFactor(low, AtLeast: false);
+        (double low, _) = EdgeSearch.Narrow(marks[above - 1], marks[above], Arrives, answerAtLow: true, Tolerance);
+        return new LoadFactor(low, AtLeast: false, Sharp: Sharp(low, Arrives));
+    }
+
+    /// <summary>Whether factors well below arrive and factors well above fail, as they do where the motor is simply overloaded.</summary>
+    private static bool Sharp(double edge, Func<double, bool> arrives)
+    {
+        double[] below = [1.0 + ((edge - 1.0) / 3.0), 1.0 + (2.0 * (edge - 1.0) / 3.0)];
+        double[] above = [1.04 * edge, 1.15 * edge];
+        return EdgeSearch.First(below, arrives, wanted: false) < 0 && EdgeSearch.First(above, arrives, wanted: true) < 0;
     }
 }
