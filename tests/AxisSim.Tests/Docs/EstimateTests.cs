@@ -29,7 +29,7 @@ public sealed class EstimateTests
         // sqrt(2 x 46.9e-6 x 0.218) = 4.5 mrad/s. On a rigid load of 7.8 kg m2 and 4e4 N m/rad: 71.6 rad/s, so the swing about 7.87 N m is
         // sqrt((J a)^2 + (k v / w)^2) = sqrt(1.70^2 + 2.53^2) = 3.05 N m: 10.9 N m at its peak.
         const double Paper = 10.9;
-        // The tube bends (two modes instead of one), the mesh is damped, and the load is 20 arcsec further wound by the tracking before.
+        // The tube bends (two modes instead of one), the mesh is damped, and the rotor shakes it a little.
         const double Tolerance = 0.05;
         double peak = RampTable.SwingPeak(RampTable.Run(0.4, "trapezoid", explain: false), 0.4);
         Assert.InRange(peak, Paper * (1 - Tolerance), Paper * (1 + Tolerance));

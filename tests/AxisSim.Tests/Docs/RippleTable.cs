@@ -24,6 +24,8 @@ internal static class RippleTable
         return AudibleRipple.RootMeanSquare(result.Trace, result.Step.StepSeconds, FromSeconds);
     }
 
+    private static string Ratio(double ratio) => ratio > 100.0 ? "over 100" : ratio.ToString("0.0", CultureInfo.InvariantCulture);
+
     public static string Markdown()
     {
         var text = new StringBuilder();
@@ -31,7 +33,7 @@ internal static class RippleTable
         foreach ((string words, string changeover, string[] settings) in Cases)
         {
             double micro = 1000.0 * Ripple("never", settings), full = 1000.0 * Ripple(changeover, settings);
-            text.Append(CultureInfo.InvariantCulture, $"| {words} | {micro:0.0} | {full:0.0} | {full / micro:0.0} |\n");
+            text.Append(CultureInfo.InvariantCulture, $"| {words} | {micro:0.0} | {full:0.0} | {Ratio(full / micro)} |\n");
         }
 
         return text.ToString();
