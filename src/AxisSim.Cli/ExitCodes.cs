@@ -18,6 +18,9 @@ internal static class ExitCodes
     /// <summary>Stopped by the user.</summary>
     public const int Stopped = 130;
 
+    /// <summary>Told to end by the system or another program.</summary>
+    public const int Terminated = 143;
+
     /// <summary>Each code with what it means.</summary>
     public static IReadOnlyList<(int Code, string Meaning)> Table { get; } =
     [
@@ -26,5 +29,6 @@ internal static class ExitCodes
         (BadInput, "bad input, or files that cannot be written; the message says what and where"),
         (OurFault, "a fault of this program"),
         (Stopped, "stopped with Ctrl-C"),
+        (Terminated, "told to end (SIGTERM)"),
     ];
 }

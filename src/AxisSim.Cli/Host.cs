@@ -16,4 +16,10 @@ internal sealed record Host(TextWriter Out, TextWriter Error)
 
     /// <summary>Set when the user asks to stop.</summary>
     public CancellationToken Stop { get; init; }
+
+    /// <summary>The exit code after such a stop.</summary>
+    public Func<int> StoppedCode { get; init; } = () => ExitCodes.Stopped;
+
+    /// <summary>Files written so far, as paths that the user can open.</summary>
+    public List<string> Written { get; } = [];
 }

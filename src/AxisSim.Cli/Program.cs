@@ -10,11 +10,16 @@ internal static class Program
     public static int Main(string[] args)
     {
         using var stop = new CancellationTokenSource();
-        using PosixSignalRegistration interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, context =>
+        int stoppedCode = ExitCodes.Stopped;
+        using PosixSignalRegistration interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, Stop);
+        using PosixSignalRegistration terminate = PosixSignalRegistration.Create(PosixSignal.SIGTERM, Stop);
+        void Stop(PosixSignalContext context)
         {
             context.Cancel = true;
+            stoppedCode = context.Signal == PosixSignal.SIGTERM ? ExitCodes.Terminated : ExitCodes.Stopped;
             stop.Cancel();
-        });
+        }
+
         var utf8 = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
         using var output = new StreamWriter(Console.OpenStandardOutput(), utf8) { NewLine = "\n" };
         using var error = new StreamWriter(Console.OpenStandardError(), utf8) { NewLine = "\n", AutoFlush = true };
@@ -25,6 +30,7 @@ internal static class Program
             ErrorIsTerminal = !Console.IsErrorRedirected,
             Columns = terminal ? TerminalColumns() : Text.Page.Width,
             Stop = stop.Token,
+            StoppedCode = () => stoppedCode,
         });
     }
 
@@ -42,12 +48,13 @@ internal static class Program
         }
         catch (Exception error) when (error is OperationCanceledException || (error is AggregateException && host.Stop.IsCancellationRequested))
         {
-            host.Error.WriteLine("axissim: stopped. No file was left half-written.");
-            return ExitCodes.Stopped;
+            host.Error.WriteLine("axissim: stopped. No file was left half-written." + Unfinished(host.Written));
+            return host.StoppedCode();
         }
-        catch (IOException error)
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
         {
-            host.Error.WriteLine($"axissim: the results cannot be written: {error.Message}");
+            // Files are looked after where they are read and written: what comes here is the standard output, and access is denied where it is closed.
+            host.Error.WriteLine($"axissim: the results cannot be written: {(error is IOException ? error.Message : "the standard output is closed")}");
             return ExitCodes.BadInput;
         }
 #pragma warning disable CA1031 // The one place where everything ends that nothing else caught: one message, no stack trace.
@@ -60,6 +67,11 @@ internal static class Program
             return ExitCodes.OurFault;
         }
     }
+
+    // Whole files of half a set would be taken for the whole set.
+    private static string Unfinished(List<string> files) => files.Count == 0
+        ? ""
+        : $" The set is not complete; {(files.Count == 1 ? "this file" : "these files")} of it {(files.Count == 1 ? "is" : "are")} whole: {string.Join(", ", files)}";
 
     private static int TerminalColumns()
     {

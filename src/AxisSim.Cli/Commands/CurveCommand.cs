@@ -41,7 +41,7 @@ internal static class CurveCommand
         }
 
         IReadOnlyList<MountAxis> axes = options.Axes(asked, scenario.Setup);
-        OutputFolder? folder = request.Folder is null ? null : new OutputFolder(request.Folder, host.Stop);
+        OutputFolder? folder = request.Folder is null ? null : new OutputFolder(request.Folder, host);
         if (folder?.Probe() is { } unwritable)
         {
             options.Problems.Add(unwritable);
@@ -69,7 +69,7 @@ internal static class CurveCommand
         }
         else
         {
-            CurvePresenter.Write(new Page(host.Out, host.Colour, host.Columns), reports, folder?.Written ?? []);
+            CurvePresenter.Write(new Page(host.Out, host.Colour, host.Columns), reports, host.Written);
         }
 
         if (folder?.Problem is { } problem)

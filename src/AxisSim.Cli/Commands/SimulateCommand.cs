@@ -45,7 +45,7 @@ internal static class SimulateCommand
         }
 
         IReadOnlyList<MountAxis> axes = options.Axes(asked, scenario.Setup);
-        OutputFolder? folder = request.Folder is null ? null : new OutputFolder(request.Folder, host.Stop);
+        OutputFolder? folder = request.Folder is null ? null : new OutputFolder(request.Folder, host);
         if (folder?.Probe() is { } unwritable)
         {
             options.Problems.Add(unwritable);
@@ -62,6 +62,11 @@ internal static class SimulateCommand
         var document = new MoveDocument(report, scenario, request.Settings, code);
         if (folder is not null)
         {
+            if (MoveFiles.Warning(report) is { } large)
+            {
+                host.Error.WriteLine(large);
+            }
+
             MoveFiles.Write(folder, report, document);
         }
 
@@ -71,7 +76,7 @@ internal static class SimulateCommand
         }
         else
         {
-            MovePresenter.Write(new Page(host.Out, host.Colour, host.Columns), report, folder?.Written ?? []);
+            MovePresenter.Write(new Page(host.Out, host.Colour, host.Columns), report, host.Written);
         }
 
         if (folder?.Problem is { } problem)

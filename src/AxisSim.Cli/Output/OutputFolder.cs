@@ -4,18 +4,20 @@ using AxisSim.Files.Tables;
 namespace AxisSim.Cli.Output;
 
 /// <summary>Writes the files of one run into a folder, each whole or not at all.</summary>
-internal sealed class OutputFolder(string folder, CancellationToken stop)
+internal sealed class OutputFolder(string folder, Host host)
 {
-    /// <summary>Files written, as paths that the user can open.</summary>
-    public List<string> Written { get; } = [];
-
     /// <summary>The first thing that went wrong; null so far so good.</summary>
     public Problem? Problem { get; private set; }
 
     /// <summary>Whether the folder can be written, found out before the long work; null when it can.</summary>
     public Problem? Probe()
     {
-        string probe = Path.Combine(folder, $".axissim-{Guid.NewGuid():N}");
+        if (string.IsNullOrWhiteSpace(folder))
+        {
+            return About("\"\", no name of a folder");
+        }
+
+        string probe = Path.Combine(folder, ".axissim-probe");
         Problem? problem = AtomicFile.Write(probe, _ => { });
         if (problem is null)
         {
@@ -23,23 +25,39 @@ internal sealed class OutputFolder(string folder, CancellationToken stop)
             return null;
         }
 
-        return problem with { File = "--out", Found = $"\"{folder}\" ({problem.Found})", Allowed = "a folder that can be written", Fix = "--out with another folder" };
+        return About($"\"{folder}\": {problem.Found}");
     }
 
     /// <summary>Writes a file; after a failure, or when the user asks to stop, no further one is begun.</summary>
     public void Write(string name, Action<Stream> write)
     {
-        stop.ThrowIfCancellationRequested();
+        host.Stop.ThrowIfCancellationRequested();
         if (Problem is not null)
         {
             return;
         }
 
         string path = Path.Combine(folder, name);
-        Problem = AtomicFile.Write(path, write);
+        Problem = AtomicFile.Write(path, stream => write(new StoppableStream(stream, host.Stop)));
         if (Problem is null)
         {
-            Written.Add(path);
+            host.Written.Add(path);
         }
     }
+
+    /// <summary>Takes away what an earlier run wrote under a name; a failure shows when the file is written anew.</summary>
+    public void Remove(string name)
+    {
+        host.Stop.ThrowIfCancellationRequested();
+        try
+        {
+            File.Delete(Path.Combine(folder, name));
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        {
+            // Writing it will say why, in words.
+        }
+    }
+
+    private static Problem About(string found) => new("--out", 0, 0, "", found, "a folder that can be written", "--out results, or another folder");
 }

@@ -7,7 +7,8 @@ internal static class SettingsReader
     public const string Source = "--set";
 
     private const string Allowed = "a dotted key, =, and a value";
-    private const string Example = "--set polar.drive.slew_current=\"1.2 A\"";
+    /// <summary>A setting as it should look.</summary>
+    public const string Example = "--set polar.drive.slew_current=\"1.2 A\"";
 
     /// <summary>The settings as values, in order; malformed ones are reported.</summary>
     public static IReadOnlyList<Entry> Read(IReadOnlyList<string> settings, ProblemList problems)

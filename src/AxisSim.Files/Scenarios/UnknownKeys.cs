@@ -57,7 +57,14 @@ internal sealed class UnknownKeys(ScenarioDocument document)
             string parent = Parent(entry.Path);
             string fix = near is null ? "" : entry.Kind == EntryKind.Setting ? $"--set {near}={entry.Shown}"
                 : Parent(near) == parent ? $"{near[(near.LastIndexOf('.') + 1)..]} = {entry.Shown}" : $"{near[(near.LastIndexOf('.') + 1)..]} = {entry.Shown} under [{ScenarioKeys.Pattern(Parent(near))}]";
-            ReportOne(entry, default, entry.Path, "a key that does not exist", near, fix, KeysOf(parent));
+            string allowed = KeysOf(parent);
+            if (allowed.Length == 0)
+            {
+                // Not even its section is known.
+                (allowed, fix) = ("a key of the " + SectionNames(), fix.Length > 0 ? fix : entry.Kind == EntryKind.Setting ? SettingsReader.Example : "");
+            }
+
+            ReportOne(entry, default, entry.Path, "a key that does not exist", near, fix, allowed);
         }
     }
 

@@ -19,13 +19,24 @@ public static class AtomicFile
             return About(path, "a directory where a file was to be written", "the name of a file");
         }
 
+        if (path.Length == 0)
+        {
+            return About("the file to write", "an empty name", "the name of a file");
+        }
+
         string? temporary = null;
         try
         {
             string whole = Path.GetFullPath(path);
             string folder = Path.GetDirectoryName(whole) ?? throw new IOException("the path has no folder");
+            if (FileOnTheWay(folder) is { } file)
+            {
+                return About(path, $"{file}, which is a file and not a folder", "a name in a folder");
+            }
+
             Directory.CreateDirectory(folder);
-            temporary = Path.Combine(folder, $".{Path.GetFileName(whole)}.{Guid.NewGuid():N}.tmp");
+            Leftovers.Remove(folder, Path.GetFileName(whole));
+            temporary = Path.Combine(folder, Leftovers.NewName(Path.GetFileName(whole)));
             using (FileStream stream = new(temporary, FileMode.CreateNew, FileAccess.Write, FileShare.None))
             {
                 write(stream);
@@ -38,9 +49,7 @@ public static class AtomicFile
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException or NotSupportedException or System.Security.SecurityException || (error is ArgumentException && temporary is null))
         {
-            // The temporary name means nothing to the user.
-            string why = temporary is null ? Why(error) : Why(error).Replace(temporary, path, StringComparison.Ordinal);
-            return About(path, why, "a file that can be written");
+            return About(path, Why(error), "a file that can be written");
         }
         finally
         {
@@ -57,9 +66,22 @@ public static class AtomicFile
         _ when Array.IndexOf(FullDisk, error.HResult) >= 0 => "no space left on the disk",
         UnauthorizedAccessException or System.Security.SecurityException => "no permission to write there",
         DirectoryNotFoundException => "a folder that does not exist and cannot be made",
+        FileNotFoundException => "a place where the system lets nobody make files",
         PathTooLongException => "a name that is too long",
-        _ => $"a file that cannot be written ({error.Message.TrimEnd('.')})",
+        _ => "a place where writing failed: " + error.Message.TrimEnd('.'),
     };
+
+    // The nearest thing on the way to a folder that is there, if it is no folder.
+    private static string? FileOnTheWay(string folder)
+    {
+        string? place = folder;
+        while (place is not null && !Path.Exists(place))
+        {
+            place = Path.GetDirectoryName(place);
+        }
+
+        return place is not null && File.Exists(place) ? place : null;
+    }
 
     private static void Remove(string? temporary)
     {

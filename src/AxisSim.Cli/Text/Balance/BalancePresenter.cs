@@ -1,3 +1,4 @@
+using AxisSim.Cli.Input;
 using AxisSim.Core.Payloads;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
@@ -20,9 +21,13 @@ internal static class BalancePresenter
 
         page.Heading("What to do");
         int item = 0;
-        foreach (string step in ShiftText.Steps(payload, report))
+        foreach (ShiftStep step in ShiftText.Steps(payload, report))
         {
-            page.Item(Say.Count(++item) + ".", step);
+            page.Item(Say.Count(++item) + ".", step.Sentence);
+            if (step.Settings.Count > 0)
+            {
+                page.Copyable(string.Join(' ', step.Settings.Select(CommandText.Set)), indent: 5);
+            }
         }
 
         page.Text($"Then there remain {Units.AxisTorque(report.RemainingPolarNewtonMetres)} about the polar axis and {Units.AxisTorque(report.RemainingDeclinationNewtonMetres)} about the declination axis. " +
@@ -31,9 +36,9 @@ internal static class BalancePresenter
         page.Heading("Where it shows most");
         page.Rows(
         [
-            ("polar axis", $"{Units.AxisTorque(report.Polar.NewtonMetres)} at {Pose(report.Polar.Pose, latitude)}"),
+            ("polar axis", Worst(payload, report.Polar, latitude)),
             ("of which", $"{Units.AxisTorque(report.PolarFromCounterweightNewtonMetres)} that the counterweight can take away, {Units.AxisTorque(report.PolarFromTubeNewtonMetres)} from a tube out of balance, which changes with declination"),
-            ("declination axis", $"{Units.AxisTorque(report.Declination.NewtonMetres)} at {Pose(report.Declination.Pose, latitude)}"),
+            ("declination axis", Worst(payload, report.Declination, latitude)),
         ]);
         page.Text("Half a turn of that axis on, the torque is as large the other way.", 2);
 
@@ -43,6 +48,19 @@ internal static class BalancePresenter
         Grid(page, report, pose => pose.DeclinationNewtonMetres);
         page.Text("Positive turns the axis towards greater angles. Polar 0 has the bar level with the telescope west; -90 has the counterweight lowest. Declination 0 points the tube at the equator, 90 at the pole.");
         Cautions.Write(page);
+    }
+
+    // A pose that looks into the ground is no use to one who wants to feel the imbalance by hand.
+    private static string Worst(PayloadModel payload, WorstImbalance worst, double latitude)
+    {
+        if (SkyWorst.Up(worst.Pose, latitude) || worst.NewtonMetres < GoodNewtonMetres)
+        {
+            return $"{Units.AxisTorque(worst.NewtonMetres)} at {Pose(worst.Pose, latitude)}";
+        }
+
+        SkyWorst sky = SkyWorst.Find(payload, latitude, worst.Axis);
+        string most = Units.AxisTorque(worst.NewtonMetres), above = Units.AxisTorque(sky.NewtonMetres);
+        return (most == above ? most : $"{most} with the telescope pointing below the horizon; above it up to {above},") + $" at {Pose(sky.Pose, latitude)}";
     }
 
     private static string Pose(MountPose pose, double latitude)

@@ -14,7 +14,7 @@ internal static class FiguresText
     public static IEnumerable<(string Name, string Value)> Rows(MountSetup setup, AxisResult result)
     {
         AxisOutcome outcome = result.Outcome;
-        yield return ("slew duration", Units.Time(outcome.SlewSeconds) + ", as planned; the slower axis decides");
+        yield return ("slew duration", SlewText.Duration(setup, outcome));
         yield return ("least torque margin", Margin(outcome.Margin));
         if (outcome.LoadFactor is { } factor)
         {
@@ -46,6 +46,12 @@ internal static class FiguresText
     public static string? Thin(AxisOutcome outcome) => outcome.LoadFactor is { AtLeast: false, Value: < ThinLoadFactor } factor
         ? $"The margin is thin: with inertia, imbalance and friction {Units.Percent(factor.Value - 1.0)} above those given it would stall, and friction alone is rarely known better than 30 %. A load factor of {Say.Number(ThinLoadFactor)} or more is common practice: a longer ramp, a lower slew rate or better balance raises it."
         : null;
+
+    private static string Volts(PowerAndHeat power)
+    {
+        string low = Say.With(power.LowestBusVolts, "V"), high = Say.With(power.HighestBusVolts, "V");
+        return low == high ? low : $"{Say.Number(power.LowestBusVolts)} to {high}";
+    }
 
     private static string Margin(TorqueMargin margin) =>
         $"{(margin.Value >= 0.0 ? Units.Percent(margin.Value) : double.IsFinite(margin.Value) ? $"none, {Units.Percent(-margin.Value)} short," : "none")} at {Units.Time(margin.TimeSeconds)}: {Units.ShaftTorque(margin.NeededNewtonMetres)} needed of {Units.ShaftTorque(margin.AvailableNewtonMetres)} pull-out torque at {Units.Speed(Math.Abs(margin.MotorSpeedRadiansPerSecond))}";
@@ -81,7 +87,7 @@ internal static class FiguresText
     {
         PowerAndHeat power = outcome.Power;
         yield return ("phase current", $"{Units.Current(model.Drive.SlewCurrentAmperes)} slewing, {Units.Current(model.Drive.HoldingCurrentAmperes)} at rest; rated {Units.Current(model.Motor.RatedCurrentAmperes)}");
-        yield return ("supply", $"{Say.With(power.PeakSupplyAmperes, "A")} peak (over 10 ms), {Say.With(power.MeanSupplyAmperes, "A")} mean over the slew, {Units.Energy(power.EnergyJoules)} in all; {Say.Number(power.LowestBusVolts)} to {Say.With(power.HighestBusVolts, "V")} at the drive");
+        yield return ("supply", $"{Say.With(power.PeakSupplyAmperes, "A")} peak (over 10 ms), {Say.With(power.MeanSupplyAmperes, "A")} mean over the slew, {Units.Energy(power.EnergyJoules)} in all, the watch after the slew included; {Volts(power)} at the drive");
         string limit = $"class {power.Insulation} allows {Units.Celsius(power.LimitCelsius)}";
         string endless = !double.IsFinite(power.ContinuousCelsius) ? "above the limit if it slewed without end"
             : $"{Units.Celsius(power.ContinuousCelsius)} if it slewed without end";

@@ -23,6 +23,8 @@ internal static class MovePresenter
             {
                 page.Text(warning);
             }
+
+            WasteText.Write(page, report.Setup, result.Outcome);
         }
 
         foreach (AxisResult result in report.Results.Where(result => result.Broken is null))
@@ -81,6 +83,11 @@ internal static class MovePresenter
         if (CauseText.LostSteps(outcome, Direction(report.Setup.Move, outcome.Axis)) is { } lost)
         {
             page.Text(lost);
+        }
+
+        if (SlewText.Runaway(report.Setup, outcome) is { } runaway)
+        {
+            page.Text(runaway);
         }
 
         if (result.Diagnosis is { } cures)

@@ -1,4 +1,5 @@
 using AxisSim.Core.Outcomes;
+using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
 
 namespace AxisSim.Cli.Text.Moves;
@@ -20,7 +21,9 @@ internal static class VerdictText
         {
             double settled = results.Max(result => result.Outcome.Settling?.AgainstRestSeconds ?? 0.0);
             string who = results.Count > 1 ? "the mount arrives and settles on both axes" : $"the {results[0].Outcome.Axis.Words()} arrives and settles";
-            return $"ARRIVES: {who}, {After(settled)} after a slew of {Units.Time(results[0].Outcome.SlewSeconds)}.";
+            string slew = results.Count > 1 ? "a slew" : "the mount's slew";
+            string settles = settled > 0.0 ? $"{who}, {Units.Time(settled)} after" : $"{who} at the end of";
+            return $"ARRIVES: {settles} {slew} of {Units.Time(results[0].Outcome.SlewSeconds)}{OffTarget(results)}.";
         }
 
         string verdict = failed.Exists(outcome => outcome.Verdict == Verdict.Stalls) ? "STALLS"
@@ -73,7 +76,20 @@ internal static class VerdictText
         ? $" It does not rest on its target: it ends {Units.SmallAngle(Math.Abs(outcome.Offset.Total))} off the command (backlash, wind-up, friction, bend and periodic error together)."
         : "";
 
-    private static string After(double seconds) => seconds > 0.0 ? Units.Time(seconds) : "at once";
+    // "Arrives" alone would be read as "on target".
+    private static string OffTarget(IReadOnlyList<AxisResult> results)
+    {
+        List<AxisOutcome> off = [.. results.Select(result => result.Outcome).Where(outcome => outcome.Settling is { AgainstCommandSeconds: null })];
+        if (off.Count == 0)
+        {
+            return "";
+        }
+
+        string by = off.Count == 1 && results.Count == 1
+            ? Units.SmallAngle(Math.Abs(off[0].Offset.Total))
+            : Say.List([.. off.Select(outcome => $"{Units.SmallAngle(Math.Abs(outcome.Offset.Total))} in {(outcome.Axis == MountAxis.Polar ? "hour angle" : "declination")}")]);
+        return $", but off its target by {by}";
+    }
 
     private static double Tolerance(AxisOutcome outcome) => outcome.Settling?.ToleranceRadians ?? 0.0;
 }

@@ -1,5 +1,7 @@
 using System.Text.Json;
 using AxisSim.Cli;
+using AxisSim.Cli.Output;
+using AxisSim.Cli.Text.Moves;
 using AxisSim.Tests.Golden;
 
 namespace AxisSim.Tests.Unit.Cli;
@@ -51,11 +53,17 @@ public sealed class ProgramTests : IDisposable
     [InlineData("a comma is not a decimal point", "simulate FILE --set polar.motion.ramp_time=1,5s")]
     [InlineData("polar.load.inertia", "simulate FILE --set polar.load.inertia=-3kg*m^2")]
     [InlineData("polar.drive.slew_current", "simulate FILE --set polar.drive.slew_curent=1A")]
+    [InlineData("sections site, polar.*", "check FILE --set foo.bar=1")]
+    [InlineData("no name of a folder", "simulate FILE --out EMPTY")]
+    [InlineData("no name of a folder", "curve FILE --out EMPTY")]
+    [InlineData("which is a file and not a folder", "simulate FILE --out FILE")]
+    [InlineData("which is a file and not a folder", "simulate FILE --out FILE/a/b")]
+    [InlineData("an empty name", "new EMPTY")]
     public void Bad_input_is_exit_2_with_a_message_that_helps(string message, string line)
     {
         foreach (string culture in new[] { "", "fr-FR", "tr-TR" })
         {
-            string[] args = [.. line.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(arg => arg == "FILE" ? Nominal : arg)];
+            string[] args = [.. line.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(arg => arg == "EMPTY" ? "" : arg.Replace("FILE", Nominal, StringComparison.Ordinal))];
             (int code, string output, string error) = Cultures.Under(culture, () => Run(args));
             Assert.Equal(2, code);
             Assert.Contains(message, error + output, StringComparison.Ordinal);
@@ -81,6 +89,39 @@ public sealed class ProgramTests : IDisposable
         string[] expected = ["outcome.json", "polar-move.png", "polar-move.svg", "polar-torque-speed.png", "polar-torque-speed.svg", "polar-trace.csv"];
         Assert.Equal(expected, Directory.GetFiles(target).Select(path => Path.GetFileName(path)!).Order(StringComparer.Ordinal));
         Assert.All(expected, name => Assert.Contains(Path.Combine(target, name), output, StringComparison.Ordinal));
+        Assert.Equal("outcome.json", expected.MaxBy(name => output.IndexOf(Path.Combine(target, name), StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void Without_its_trace_there_is_no_outcome_not_even_that_of_an_earlier_run()
+    {
+        Directory.CreateDirectory(Path.Combine(folder, "polar-trace.csv"));
+        File.WriteAllText(Path.Combine(folder, "outcome.json"), "{}");
+        (int code, _, string error) = Run(["simulate", "--out", folder, .. Short, Nominal]);
+        Assert.Equal(2, code);
+        Assert.Contains("a directory where a file was to be written", error, StringComparison.Ordinal);
+        Assert.Empty(Directory.GetFiles(folder));
+    }
+
+    [Fact]
+    public void A_trace_of_every_step_of_a_long_move_tells_its_size()
+    {
+        MoveReport report = SampleReports.Arriving();
+        Assert.Null(MoveFiles.Warning(report));
+        report.Results[0].Trace.TimeSeconds.AddRange(new double[700_000]);
+
+        // Measured: 239.6 MB for the 700,000 steps of the benchmark case.
+        Assert.Contains("about 240 MB", MoveFiles.Warning(report), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_closed_standard_output_is_exit_2_and_no_fault_of_the_program()
+    {
+        using var closed = new ClosedWriter();
+        using var error = new StringWriter();
+        Assert.Equal(2, Program.Run(["check", Nominal], closed, error));
+        Assert.Contains("standard output is closed", error.ToString(), StringComparison.Ordinal);
+        Assert.DoesNotContain("fault of the program", error.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -140,9 +181,23 @@ public sealed class ProgramTests : IDisposable
         (int code, string output, _) = Run("balance", file);
         Assert.Equal(0, code);
         Assert.StartsWith("OUT OF BALANCE", output, StringComparison.Ordinal);
-        string setting = output[(output.IndexOf("--set \"", StringComparison.Ordinal) + 7)..].Split('"')[0].ReplaceLineEndings(" ");
+        string setting = output[output.IndexOf("counterweight.distance=", StringComparison.Ordinal)..].Split('"')[0];
         string after = Run("balance", file, "--set", setting).Output;
         Assert.Contains("Leave the counterweight", after, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Balance_steps_are_settings_that_balance()
+    {
+        // Paper: bodies that all lie 60 mm ahead and 20 mm to the left must go back and to the right by as much.
+        string file = Repository.PathOf("scenarios", "light-refractor.toml");
+        string[] lines = File.ReadAllLines(file);
+        string[] off = [.. BodiesOf(lines).SelectMany(body => new[] { "--set", $"payload.{body}.forward=60 mm", "--set", $"payload.{body}.side=20 mm" })];
+        string output = Run(["balance", file, .. off]).Output;
+        Assert.Contains("60 mm back", output, StringComparison.Ordinal);
+        Assert.Contains("20 mm to the right, as seen from the eyepiece end", output, StringComparison.Ordinal);
+        string[] cure = [.. System.Text.RegularExpressions.Regex.Matches(output, "--set \"([^\"]+)\"").SelectMany(match => new[] { "--set", match.Groups[1].Value })];
+        Assert.StartsWith("BALANCED", Run(["balance", file, .. off, .. cure]).Output, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -157,6 +212,43 @@ public sealed class ProgramTests : IDisposable
         Assert.Contains("stopped", error.ToString(), StringComparison.Ordinal);
         Assert.Empty(output.ToString());
         Assert.Empty(Directory.GetFiles(folder));
+    }
+
+    [Fact]
+    public void Stopped_half_way_through_its_files_it_names_those_that_are_whole()
+    {
+        using var stop = new CancellationTokenSource();
+        using var error = new StringWriter();
+        var host = new Host(TextWriter.Null, error) { Stop = stop.Token, StoppedCode = () => 143 };
+        var output = new OutputFolder(folder, host);
+        output.Write("one.csv", stream => stream.Write("1"u8));
+        Assert.Throws<OperationCanceledException>(() => output.Write("two.csv", stream =>
+        {
+            stream.Write("2"u8);
+            stop.Cancel();
+            stream.Write("2"u8);
+        }));
+        string whole = Path.Combine(folder, "one.csv");
+        Assert.Equal([whole], Directory.GetFiles(folder));
+        Assert.Equal(143, Program.Run(["simulate", Nominal], host));
+        Assert.Contains("not complete; this file of it is whole: " + whole, error.ToString(), StringComparison.Ordinal);
+    }
+
+    private static IEnumerable<string> BodiesOf(string[] lines)
+    {
+        for (int i = 0; i < lines.Length; i++)
+        {
+            if (lines[i].StartsWith("[[payload]]", StringComparison.Ordinal))
+            {
+                yield return lines[i + 1].Split('"')[1];
+            }
+        }
+    }
+
+    /// <summary>A writer on a descriptor that the caller has closed.</summary>
+    private sealed class ClosedWriter : StringWriter
+    {
+        public override void Flush() => throw new UnauthorizedAccessException("Access to the path is denied.");
     }
 
     private static (int Code, string Output, string Error) Run(params string[] args)

@@ -118,6 +118,23 @@ public sealed class TableTests : IDisposable
     }
 
     [Fact]
+    public void What_a_killed_run_left_of_a_file_goes_when_it_is_written_again()
+    {
+        string digits = new('a', 32), other = new('b', 32);
+        string left = Path.Combine(folder, $".trace.csv.{digits}.tmp"), young = Path.Combine(folder, $".trace.csv.{other}.tmp");
+        string[] foreign = [young, Path.Combine(folder, $".sky.csv.{digits}.tmp"), Path.Combine(folder, ".trace.csv.mine.tmp"), Path.Combine(folder, $"trace.csv.{digits}.tmp")];
+        foreach (string file in foreign.Append(left))
+        {
+            File.WriteAllText(file, "half");
+            File.SetLastWriteTimeUtc(file, DateTime.UtcNow - (file == young ? TimeSpan.Zero : TimeSpan.FromMinutes(2)));
+        }
+
+        string path = Path.Combine(folder, "trace.csv");
+        Assert.Null(AtomicFile.WriteText(path, "new"));
+        Assert.Equal(foreign.Append(path).Order(StringComparer.Ordinal), Directory.GetFiles(folder).Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
     public void A_mistake_of_the_writer_is_not_hidden_and_leaves_nothing_behind()
     {
         string path = Path.Combine(folder, "trace.csv");
