@@ -55,6 +55,9 @@ public sealed record MountSetup
     public AxisModel Axis(MountAxis axis) =>
         (axis == MountAxis.Polar ? Polar : Declination) ?? throw new InvalidOperationException($"the setup has no {axis} axis");
 
+    /// <summary>Whether an axis tracks the sky after the slew.</summary>
+    public bool Tracks(MountAxis axis) => axis == MountAxis.Polar && Move.FollowUp == FollowUp.Sidereal;
+
     /// <summary>The same setup with one axis replaced.</summary>
     public MountSetup With(MountAxis axis, AxisModel model) =>
         axis == MountAxis.Polar ? this with { Polar = model } : this with { Declination = model };

@@ -33,7 +33,7 @@ internal sealed class SteppedRun
     /// <summary>The same with each step recorded, as a simulation of the program does.</summary>
     public double TakeRecorded(int steps)
     {
-        var recorder = new MoveRecorder(new MoveRecord(_run, _teeth, _ratio, _run.Plan.EndSeconds / 6000.0));
+        var recorder = new MoveRecorder(new MoveRecord(_run, _teeth, _ratio, 0.2, _run.Plan.EndSeconds / 6000.0));
         return Take(steps, ref recorder);
     }
 

@@ -44,6 +44,8 @@ internal struct PhaseCommand
 
     public bool FullStepping { get; private set; }
 
+    public void IgnoreEvents() => _nextTime = double.PositiveInfinity;
+
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public PhaseTargets Over(in Motors.StepContext step)
     {

@@ -52,10 +52,10 @@ internal static class AxisAssembly
     }
 
     /// <summary>The chopper-driven motor with its command over the whole run.</summary>
-    public static ChopperStepper Motor(AxisModel model, Disturbances disturbances, MotorPlan plan, FollowUp followUp, double stepSeconds)
+    public static ChopperStepper Motor(AxisModel model, Disturbances disturbances, MotorPlan plan, bool tracks, double stepSeconds)
     {
         ChopperDrive drive = model.Drive;
-        double afterwards = followUp == FollowUp.Sidereal ? drive.TrackingCurrentAmperes : drive.HoldingCurrentAmperes;
+        double afterwards = tracks ? drive.TrackingCurrentAmperes : drive.HoldingCurrentAmperes;
         IReadOnlyList<(double TimeSeconds, bool Above)> modes = plan.Crossings(drive.ChangeoverRadiansPerSecond);
         double fall = plan.SlewSeconds + drive.CurrentFallDelaySeconds;
         List<DriveEvent> events = [.. modes.Select(m => new DriveEvent(m.TimeSeconds, m.TimeSeconds < fall ? drive.SlewCurrentAmperes : afterwards, m.Above))];
@@ -105,7 +105,8 @@ internal static class AxisAssembly
             compliance += 1.0 / (stage.StiffnessNewtonMetresPerRadian * after * after);
         }
 
-        elastic = compliance > 0.0;
+        // Without an inertia between them the stage's spring is only in series with the rotor's field, which is far softer at the worm shaft.
+        elastic = compliance > 0.0 && ShaftInertia(train, true) > 0.0;
         return elastic
             ? new MeshContact(1.0 / compliance, 2.0 * 0.05 * Math.Sqrt(ShaftInertia(train, true) / compliance), 0.5 * backlash)
             : default;

@@ -44,7 +44,7 @@ internal sealed class MoveRun
         var load = new MoveLoad(setup, axis, plan, new SyncProbe(amplitude, _plan.SlewSeconds), parameters.ShaftInertia > 0.0, parameters.WormRatio);
         double start = axis == MountAxis.Polar ? setup.Move.Start.PolarRadians : setup.Move.Start.DeclinationRadians;
         AxisState state = AxisAssembly.Start(parameters, load, _plan, train.Worm.PeriodicError, train.Worm.Ratio, start);
-        ChopperStepper motor = AxisAssembly.Motor(model, setup.Disturbances, _plan, setup.Move.FollowUp, _step);
+        ChopperStepper motor = AxisAssembly.Motor(model, setup.Disturbances, _plan, setup.Tracks(axis), _step);
         _dynamics = new AxisDynamics<ChopperStepper, MoveLoad>(parameters, motor, load, state);
         _planNow = _plan.Position(0.0);
     }
@@ -64,6 +64,14 @@ internal sealed class MoveRun
     public double LoadAngle => _teeth * (_dynamics.State.Rotor - _planNow);
 
     public NonFinite? Failure { get; private set; }
+
+    /// <summary>A copy at this moment whose drive ignores what is still to change (the fall of the current after the slew).</summary>
+    public MoveRun TwinWithSteadyCurrent()
+    {
+        var twin = (MoveRun)MemberwiseClone();
+        twin._dynamics.Motor.IgnoreEvents();
+        return twin;
+    }
 
     /// <summary>Steps until a time (to the end of the block in which it lies), or until sync is lost when that ends the run, or a number is not finite.</summary>
     /// <returns>True when the time was reached.</returns>

@@ -51,6 +51,9 @@ internal struct ChopperStepper : IMotorLaw
 
     public readonly (double A, double B) Currents => (_currentA, _currentB);
 
+    /// <summary>Drops all changes of mode and current that are still to come.</summary>
+    public void IgnoreEvents() => _command.IgnoreEvents();
+
     /// <summary>Sets both phase currents, A (an initial condition).</summary>
     public void SetCurrents(double a, double b) => (_currentA, _currentB) = (a, b);
 

@@ -54,7 +54,8 @@ public sealed record TorqueMargin(double Value, double TimeSeconds, double Neede
 /// <summary>Greatest common factor on inertia, imbalance and friction at which the simulated move still arrives.</summary>
 /// <param name="Value">The factor.</param>
 /// <param name="AtLeast">True when the search stopped at its upper end, so the factor is at least the value.</param>
-public sealed record LoadFactor(double Value, bool AtLeast);
+/// <param name="Sharp">False when some lower factor fails or some higher one arrives: a resonance, not an overload, so the figure is no boundary.</param>
+public sealed record LoadFactor(double Value, bool AtLeast, bool Sharp = true);
 
 /// <summary>Final offset of the payload from its command, rad, split by cause; positive is towards greater angles. The parts add up to the total.</summary>
 /// <param name="Total">Payload less command at the end of the run.</param>
@@ -140,13 +141,17 @@ public sealed record PowerAndHeat(
     InsulationClass Insulation);
 
 /// <summary>How the axis comes to rest after the slew.</summary>
-/// <param name="AgainstRestSeconds">Time from the end of the slew until it stays within the tolerance of its final rest, s; null when it does not.</param>
+/// <param name="AgainstRestSeconds">
+/// Time from the end of the slew until it stays within the tolerance of its final rest, s; null when it does not, or not for long enough to be sure.
+/// </param>
 /// <param name="AgainstCommandSeconds">The same about the command (a moving one when tracking); null when it does not.</param>
 /// <param name="OvershootRadians">Greatest excursion beyond the final rest in the direction of the approach, rad.</param>
-/// <param name="HoldJumpRadians">Jump of the axis when the current falls, rad; null when it falls outside the run.</param>
+/// <param name="HoldJumpRadians">Jump of the axis when the current falls, rad: against a twin run whose current does not; null when it does not fall in the run.</param>
 /// <param name="ToleranceRadians">Tolerance, rad.</param>
+/// <param name="RippleRadians">Greatest excursion about the final rest in the time over which it is averaged, rad.</param>
+/// <param name="Grazes">Whether a peak grazes the band: a tolerance 0.05 arcsec wider or narrower moves the settle time by over 1 ms.</param>
 /// <param name="RestRadians">The final rest: mean error of the payload about plan and periodic error at the end of the run, rad.</param>
-public sealed record Settling(double? AgainstRestSeconds, double? AgainstCommandSeconds, double OvershootRadians, double? HoldJumpRadians, double ToleranceRadians, double RestRadians);
+public sealed record Settling(double? AgainstRestSeconds, double? AgainstCommandSeconds, double OvershootRadians, double? HoldJumpRadians, double ToleranceRadians, double RestRadians, double RippleRadians, bool Grazes);
 
 /// <summary>What one axis does in one move.</summary>
 public sealed record AxisOutcome

@@ -15,6 +15,8 @@ internal sealed class MoveRecord
     private readonly double _teeth;
     private readonly double _ratio;
     private readonly double _slewEnd;
+    private readonly double _ownSlewEnd;
+    private readonly double _restStart;
     private readonly double _sampleSeconds;
     private readonly double[] _settleError;
     private double _nextSample;
@@ -30,12 +32,14 @@ internal sealed class MoveRecord
     private double _slewResistanceJoules;
     private double? _beyond;
 
-    public MoveRecord(MoveRun run, double teeth, double ratio, double sampleSeconds)
+    public MoveRecord(MoveRun run, double teeth, double ratio, double restSeconds, double sampleSeconds)
     {
         _run = run;
         _teeth = teeth;
         _ratio = ratio;
         _slewEnd = run.Plan.SlewSeconds;
+        _ownSlewEnd = run.ShaftPlan.SlewSeconds;
+        _restStart = run.Plan.EndSeconds - restSeconds;
         _sampleSeconds = sampleSeconds;
         double step = run.Choice.StepSeconds;
         _settleError = new double[(int)Math.Ceiling((run.Plan.EndSeconds - _slewEnd) / step) + (2 * MoveRun.BlockSteps) + 1];
@@ -51,6 +55,9 @@ internal sealed class MoveRecord
     /// <summary>Time of the first of these errors, s.</summary>
     public double SettleStart { get; private set; }
 
+    /// <summary>Means over the last part of the run.</summary>
+    public RestMeans Rest { get; } = new();
+
     /// <summary>Time at which the load angle passed half a turn for the last time before sync was lost, s.</summary>
     public double? LostAt { get; private set; }
 
@@ -61,7 +68,7 @@ internal sealed class MoveRecord
 
     public double PeakSupplyAmperes { get; private set; }
 
-    public double MeanSupplyAmperes => _slewCharge / Math.Max(_slewEnd, _run.Choice.StepSeconds);
+    public double MeanSupplyAmperes => _slewCharge / Math.Max(_ownSlewEnd, _run.Choice.StepSeconds);
 
     public double EnergyJoules { get; private set; }
 
@@ -69,8 +76,8 @@ internal sealed class MoveRecord
 
     public double HighestBusVolts { get; private set; } = double.NegativeInfinity;
 
-    /// <summary>Mean copper loss of the slew as it would be at 20 degrees Celsius, W.</summary>
-    public double SlewCopperWattsAt20 => _slewResistanceJoules / Math.Max(_slewEnd, _run.Choice.StepSeconds);
+    /// <summary>Mean copper loss of the axis' own slew as it would be at 20 degrees Celsius, W.</summary>
+    public double SlewCopperWattsAt20 => _slewResistanceJoules / Math.Max(_ownSlewEnd, _run.Choice.StepSeconds);
 
     public void See(in StepContext step, in AxisDynamics<ChopperStepper, MoveLoad> dynamics)
     {
@@ -95,6 +102,11 @@ internal sealed class MoveRecord
 
             (double periodic, _) = dynamics.Load.PeriodicError(time, dynamics.WormAxisAngle);
             _settleError[SettleCount++] = Payload(dynamics) - (step.PlanEndRadians / _ratio) - periodic;
+        }
+
+        if (time > _restStart)
+        {
+            Rest.Add(dynamics, step.PlanEndRadians / _ratio, time);
         }
 
         _sampleTorque += dynamics.MotorTorque * h;
@@ -149,7 +161,7 @@ internal sealed class MoveRecord
         EnergyJoules += charge * reading.BusVolts;
         LowestBusVolts = Math.Min(LowestBusVolts, reading.BusVolts);
         HighestBusVolts = Math.Max(HighestBusVolts, reading.BusVolts);
-        if (time <= _slewEnd)
+        if (time <= Math.Max(_ownSlewEnd, h))
         {
             _slewCharge += charge;
             _slewResistanceJoules += reading.CopperWatts * h / Winding.ResistanceFactor(celsius);

@@ -10,11 +10,14 @@ namespace AxisSim.Core.Studies;
 /// <summary>Pull-out curves of an axis' motor with the path of its move through the torque-speed plane.</summary>
 public static class CurveStudy
 {
-    /// <summary>Simulated pull-out below this share of the closed form marks full-stepping as unstable: the static crossing torque of whole steps is already pi/4 of it.</summary>
+    /// <summary>Simulated pull-out below this share of the closed form marks a speed as unstable: the static crossing torque of whole steps is already pi/4 of it.</summary>
     public const double UnstableShare = 0.7;
 
     /// <summary>Share by which the low and the high supply voltage differ from nominal.</summary>
     public const double SupplySpread = 0.1;
+
+    /// <summary>The move's own speeds are looked at up to this share of its peak, in each study at the same ones.</summary>
+    private const double Beyond = 1.02;
 
     private const int Points = 32;
     private const int PathPoints = 400;
@@ -24,7 +27,8 @@ public static class CurveStudy
     {
         var plan = new MovePlan(setup);
         AxisModel model = setup.Axis(axis);
-        double[] speeds = Speeds(1.5 * PeakSpeed(plan, axis, model));
+        double peak = PeakSpeed(plan, axis, model);
+        double[] speeds = [.. Speeds(Beyond * peak), .. new[] { 1.1, 1.2, 1.3, 1.4, 1.5 }.Select(share => share * peak)];
         (bool Full, SupplyLevel Level)[] wanted =
         [
             (false, SupplyLevel.Nominal), (true, SupplyLevel.Nominal),
@@ -72,7 +76,7 @@ public static class CurveStudy
     {
         AxisModel model = setup.Axis(axis);
         double peak = PeakSpeed(plan, axis, model);
-        double[] speeds = Speeds(1.02 * peak);
+        double[] speeds = Speeds(Beyond * peak);
         List<PullOutCurve> curves = [Curve(setup, axis, speeds, false, SupplyLevel.Nominal)];
         if (peak > model.Drive.ChangeoverRadiansPerSecond)
         {
@@ -129,8 +133,17 @@ public static class CurveStudy
         return (share * curve.SimulatedNewtonMetres[before]) + ((1.0 - share) * curve.SimulatedNewtonMetres[after]);
     }
 
+    /// <summary>Simulated pull-out torque of one axis at a motor speed, with all that it carries rigidly geared to the rotor, N m.</summary>
+    internal static double PullOut(MountSetup setup, MountAxis axis, bool fullStepping, double speed)
+    {
+        AxisModel model = setup.Axis(axis);
+        double inertia = model.Motor.RotorInertiaKilogramSquareMetres + model.Train.ReflectedTrainInertia
+            + model.Train.ReflectedToMotor(setup.Load.Inertia(axis, setup.Move.Start.DeclinationRadians));
+        return new PullOutRun(model.Motor, model.Drive, inertia, speed, fullStepping).Torque();
+    }
+
     private static bool Unstable(PullOutCurve curve, int i) =>
-        curve.FullStepping && curve.SimulatedNewtonMetres[i] < UnstableShare * curve.ClosedFormNewtonMetres[i];
+        curve.SimulatedNewtonMetres[i] < UnstableShare * curve.ClosedFormNewtonMetres[i];
 
     private static double PeakSpeed(MovePlan plan, MountAxis axis, AxisModel model)
     {
@@ -147,14 +160,12 @@ public static class CurveStudy
         AxisModel model = setup.Axis(axis);
         double factor = level switch { SupplyLevel.Low => 1.0 - SupplySpread, SupplyLevel.High => 1.0 + SupplySpread, _ => 1.0 };
         ChopperDrive drive = model.Drive with { SupplyVolts = factor * model.Drive.SupplyVolts };
-        double inertia = model.Motor.RotorInertiaKilogramSquareMetres + model.Train.ReflectedTrainInertia
-            + model.Train.ReflectedToMotor(setup.Load.Inertia(axis, setup.Move.Start.DeclinationRadians));
         double[] closed = new double[speeds.Length];
         double[] simulated = new double[speeds.Length];
         Parallel.For(0, speeds.Length, i =>
         {
             closed[i] = PullOutLaw.OnDrive(model.Motor, drive, full, drive.SupplyVolts, speeds[i]);
-            simulated[i] = new PullOutRun(model.Motor, drive, inertia, speeds[i], full).Torque();
+            simulated[i] = PullOut(setup.With(axis, model with { Drive = drive }), axis, full, speeds[i]);
         });
         return new PullOutCurve(full, level, drive.SupplyVolts, closed, simulated);
     }

@@ -15,7 +15,10 @@ public enum FailureCause
     /// <summary>Too much friction of bearings, seals and worm.</summary>
     Friction,
 
-    /// <summary>Resonance or instability of full-stepping.</summary>
+    /// <summary>Too much wind.</summary>
+    Wind,
+
+    /// <summary>Resonance or instability of stepping: the torque would do, but the rotor swings.</summary>
     Resonance,
 
     /// <summary>The clutch slips.</summary>
@@ -33,6 +36,9 @@ public enum Counterfactual
 
     /// <summary>No imbalance.</summary>
     WithoutImbalance,
+
+    /// <summary>No wind.</summary>
+    WithoutWind,
 
     /// <summary>No friction of bearings, seals and worm.</summary>
     WithoutFriction,
@@ -54,11 +60,12 @@ public sealed record CounterfactualResult(Counterfactual Change, bool Arrives);
 
 /// <summary>Shaft torques at the moment of failure, N m, in the direction of motion.</summary>
 /// <param name="Inertia">To accelerate rotor, train and load.</param>
-/// <param name="Imbalance">To lift the imbalance (negative when it helps), with wind.</param>
+/// <param name="Imbalance">To lift the imbalance (negative when it helps).</param>
+/// <param name="Wind">To stand against the wind (negative when it helps).</param>
 /// <param name="Friction">Friction of bearings and seals.</param>
 /// <param name="WormLoss">Lost in worm and stages.</param>
 /// <param name="Available">Pull-out torque at that speed and mode.</param>
-public sealed record TorqueShares(double Inertia, double Imbalance, double Friction, double WormLoss, double Available);
+public sealed record TorqueShares(double Inertia, double Imbalance, double Wind, double Friction, double WormLoss, double Available);
 
 /// <summary>A setting whose change may cure a failure.</summary>
 public enum RemedyKind
@@ -80,14 +87,18 @@ public enum RemedyKind
 
     /// <summary>Better balance.</summary>
     BetterBalance,
+
+    /// <summary>A clutch that is set to slip at more.</summary>
+    FirmerClutch,
 }
 
 /// <summary>The smallest change of one kind that arrives with a load factor of 1.1, found by re-runs.</summary>
 /// <param name="Kind">What to change.</param>
-/// <param name="From">Present value: s, rad/s at the axis, A, motor rad/s, V, or worst imbalance in N m.</param>
+/// <param name="From">Present value: s, rad/s at the axis, A, motor rad/s, V, worst imbalance in N m, or clutch torque in N m.</param>
 /// <param name="To">Suggested value in the same unit; null when no value of this kind helps.</param>
 /// <param name="Tried">The furthest value tried.</param>
-public sealed record Remedy(RemedyKind Kind, double From, double? To, double Tried)
+/// <param name="ArrivesAtTried">When no value gives the load factor asked for: whether the furthest one at least arrives.</param>
+public sealed record Remedy(RemedyKind Kind, double From, double? To, double Tried, bool ArrivesAtTried = false)
 {
     /// <summary>How large the change is: the logarithm of the ratio, by which remedies are ranked.</summary>
     public double Size => To is not { } to ? double.PositiveInfinity

@@ -1,6 +1,7 @@
 using AxisSim.Core.Dynamics;
 using AxisSim.Core.Gearing;
 using AxisSim.Core.Motion;
+using AxisSim.Core.Motors;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 
@@ -12,7 +13,6 @@ internal static class FailureStudy
     public static Diagnosis Run(MountSetup setup, MountAxis axis, AxisOutcome outcome, TorqueSpeedCurves curves, double stepSeconds, Action<double>? progress)
     {
         AxisModel model = setup.Axis(axis);
-        bool clutch = outcome.Verdict == Verdict.ClutchSlips;
         List<Counterfactual> asked =
         [
             Counterfactual.AmpleVoltage, Counterfactual.WithoutImbalance, Counterfactual.WithoutFriction, Counterfactual.TenthOfInertia,
@@ -28,13 +28,18 @@ internal static class FailureStudy
             asked.Add(Counterfactual.RigidClutch);
         }
 
+        if (!new WindTorque(setup.Disturbances).IsZero)
+        {
+            asked.Add(Counterfactual.WithoutWind);
+        }
+
         bool[] arrives = new bool[asked.Count];
         Parallel.For(0, asked.Count, i => arrives[i] = Arrival.Of(Changed(setup, axis, asked[i]), axis, stepSeconds));
         List<CounterfactualResult> results = [.. asked.Select((change, i) => new CounterfactualResult(change, arrives[i]))];
         progress?.Invoke(0.2);
         TorqueShares shares = Shares(setup, axis, outcome, curves);
-        FailureCause cause = Cause(results, shares, outcome, clutch);
-        IReadOnlyList<Remedy> remedies = RemedySearch.Run(setup, axis, stepSeconds, share => progress?.Invoke(0.2 + (0.8 * share)));
+        FailureCause cause = Cause(setup, axis, results, shares, outcome);
+        IReadOnlyList<Remedy> remedies = RemedySearch.Run(setup, axis, cause == FailureCause.Clutch, stepSeconds, share => progress?.Invoke(0.2 + (0.8 * share)));
         return new Diagnosis(cause, shares, results, remedies);
     }
 
@@ -53,21 +58,26 @@ internal static class FailureStudy
                 Bearings = new AxisBearings(),
                 Train = model.Train with { Worm = model.Train.Worm with { GivenDrivingEfficiency = 1.0, GivenBackDrivingEfficiency = 1.0 } },
             }),
+            Counterfactual.WithoutWind => Calm(setup),
             Counterfactual.TenthOfInertia => setup with { Load = setup.Load.Scaled(0.1, 1.0) },
             Counterfactual.WithoutFullStepping => setup.With(axis, model with { Drive = model.Drive with { ChangeoverRadiansPerSecond = double.PositiveInfinity } }),
             _ => setup.With(axis, model with { Train = model.Train with { ClutchNewtonMetres = double.PositiveInfinity } }),
         };
     }
 
-    private static FailureCause Cause(List<CounterfactualResult> results, TorqueShares shares, AxisOutcome outcome, bool clutch)
+    /// <summary>
+    /// The clutch, if it slips or a rigid one cures; resonance, if the torque would do by far and the rotor still loses step; the supply, if ample voltage cures;
+    /// else the greatest load among those whose absence cures (losses in the gears go with the loads that cause them).
+    /// </summary>
+    private static FailureCause Cause(MountSetup setup, MountAxis axis, List<CounterfactualResult> results, TorqueShares shares, AxisOutcome outcome)
     {
         bool Arrives(Counterfactual change) => results.Any(r => r.Change == change && r.Arrives);
-        if (clutch || Arrives(Counterfactual.RigidClutch))
+        if (outcome.Verdict == Verdict.ClutchSlips || Arrives(Counterfactual.RigidClutch))
         {
             return FailureCause.Clutch;
         }
 
-        if (outcome.Loss is { FullStepping: true } && Arrives(Counterfactual.WithoutFullStepping))
+        if ((outcome.Loss is { FullStepping: true } && Arrives(Counterfactual.WithoutFullStepping)) || Swings(setup, axis, shares, outcome))
         {
             return FailureCause.Resonance;
         }
@@ -80,12 +90,34 @@ internal static class FailureStudy
         (FailureCause Cause, double Share, Counterfactual Change)[] loads =
         [
             (FailureCause.Imbalance, shares.Imbalance, Counterfactual.WithoutImbalance),
-            (FailureCause.Friction, shares.Friction + shares.WormLoss, Counterfactual.WithoutFriction),
+            (FailureCause.Wind, shares.Wind, Counterfactual.WithoutWind),
+            (FailureCause.Friction, shares.Friction, Counterfactual.WithoutFriction),
             (FailureCause.Inertia, shares.Inertia, Counterfactual.TenthOfInertia),
         ];
         (FailureCause Cause, double Share, Counterfactual Change)[] curing = [.. loads.Where(l => Arrives(l.Change))];
         return curing.Length > 0 ? curing.MaxBy(l => l.Share).Cause : FailureCause.Combined;
     }
+
+    /// <summary>Sync is lost although the closed form gives far more torque than is needed, and more voltage would not raise it.</summary>
+    private static bool Swings(MountSetup setup, MountAxis axis, TorqueShares shares, AxisOutcome outcome)
+    {
+        const double FarMore = 0.6;
+        const double HardlyMore = 1.1;
+        if (outcome.Loss is not { } loss)
+        {
+            return false;
+        }
+
+        AxisModel model = setup.Axis(axis);
+        double Formula(double volts) => PullOutLaw.OnDrive(model.Motor, model.Drive, loss.FullStepping, volts, Math.Abs(loss.MotorSpeedRadiansPerSecond));
+        double torque = Formula(model.Drive.SupplyVolts);
+        double needed = shares.Inertia + shares.Imbalance + shares.Wind + shares.Friction + shares.WormLoss;
+        return Math.Abs(needed) < FarMore * torque && Formula(10.0 * model.Drive.SupplyVolts) < HardlyMore * torque 
+            && CurveStudy.PullOut(setup, axis, loss.FullStepping, Math.Abs(loss.MotorSpeedRadiansPerSecond)) < CurveStudy.UnstableShare * torque;
+    }
+
+    private static MountSetup Calm(MountSetup setup) =>
+        setup with { Disturbances = setup.Disturbances with { WindMetresPerSecond = 0.0, GustMetresPerSecond = 0.0 } };
 
     /// <summary>Needed torque by cause at the moment of failure, or where the margin is least when sync held.</summary>
     private static TorqueShares Shares(MountSetup setup, MountAxis axis, AxisOutcome outcome, TorqueSpeedCurves curves)
@@ -94,17 +126,22 @@ internal static class FailureStudy
         var plan = new MovePlan(setup);
         double At(MountSetup changed) => Directed(new ShaftNeed(changed, axis, plan).At(time));
         double all = At(setup);
-        double lossless = At(Changed(setup, axis, Counterfactual.WithoutFriction));
         AxisModel model = setup.Axis(axis);
         double speed = Math.Abs(plan.At(axis).Velocity(time)) * model.Train.TotalRatio;
-        MountSetup noWormLoss = setup.With(axis, model with
-        {
-            Train = model.Train with { Worm = model.Train.Worm with { GivenDrivingEfficiency = 1.0, GivenBackDrivingEfficiency = 1.0 } },
-        });
-        double friction = At(noWormLoss) - lossless;
-        double gravity = lossless - At(Changed(Changed(setup, axis, Counterfactual.WithoutFriction), axis, Counterfactual.WithoutImbalance));
-        return new TorqueShares(lossless - gravity, gravity, friction, all - lossless - friction, CurveStudy.Available(curves, speed > model.Drive.ChangeoverRadiansPerSecond, speed));
+        MountSetup noLoss = setup.With(axis, model with { Train = WithoutLoss(model.Train) });
+        MountSetup noFriction = noLoss.With(axis, noLoss.Axis(axis) with { Bearings = new AxisBearings() });
+        double lossless = At(noFriction);
+        double friction = At(noLoss) - lossless;
+        double gravity = lossless - At(Changed(noFriction, axis, Counterfactual.WithoutImbalance));
+        double wind = lossless - At(Calm(noFriction));
+        return new TorqueShares(lossless - gravity - wind, gravity, wind, friction, all - lossless - friction, CurveStudy.Available(curves, speed > model.Drive.ChangeoverRadiansPerSecond, speed));
     }
+
+    private static GearTrain WithoutLoss(GearTrain train) => train with
+    {
+        Stages = [.. train.Stages.Select(stage => stage with { Efficiency = 1.0 })],
+        Worm = train.Worm with { GivenDrivingEfficiency = 1.0, GivenBackDrivingEfficiency = 1.0 },
+    };
 
     private static double Directed((double Speed, double Torque) need) => need.Speed < 0.0 ? -need.Torque : need.Torque;
 }

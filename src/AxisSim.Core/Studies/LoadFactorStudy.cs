@@ -10,12 +10,17 @@ internal static class LoadFactorStudy
     public const double Most = 6.0;
 
     private static readonly double[] Scan = [1.3, Most];
+
+    /// <summary>The factor that is asked of a remedy is among those tried, so that a remedy which reaches it also shows it.</summary>
+    private static readonly double[] Near = [RemedySearch.AskedLoadFactor, 1.2];
     private static readonly double[] Between = [1.8, 2.6, 3.8];
 
-    /// <summary>Runs that a search takes at most: two ends, four between, and four rounds of two (a ratio of 1.6 to 1 % by thirds); for the share done.</summary>
-    private const double MostRuns = 14.0;
+    /// <summary>Runs that a search takes at most: two ends, three between, five rounds of two (a ratio of 1.6 to 0.4 % by thirds), and four to see whether the edge is sharp; for the share done.</summary>
+    private const double MostRuns = 20.0;
 
-    /// <summary>The factor to within 1 %, for a setup that arrives as it is.</summary>
+    private const double Tolerance = 0.004;
+
+    /// <summary>The factor to within 0.4 %, for a setup that arrives as it is.</summary>
     public static LoadFactor Of(MountSetup setup, MountAxis axis, double stepSeconds, Action<double>? progress = null)
     {
         int runs = 0;
@@ -33,16 +38,18 @@ internal static class LoadFactorStudy
             return new LoadFactor(Most, AtLeast: true);
         }
 
-        double good = 1.0;
-        double bad = Scan[0];
-        if (end > 0)
-        {
-            int first = EdgeSearch.First(Between, Arrives, wanted: false);
-            good = first == 0 ? Scan[0] : Between[first < 0 ? ^1 : first - 1];
-            bad = first < 0 ? Most : Between[first];
-        }
+        double[] marks = end == 0 ? [1.0, .. Near, Scan[0]] : [Scan[0], .. Between, Most];
+        int fails = EdgeSearch.First(marks[1..^1], Arrives, wanted: false);
+        int above = fails < 0 ? marks.Length - 1 : fails + 1;
+        (double low, _) = EdgeSearch.Narrow(marks[above - 1], marks[above], Arrives, answerAtLow: true, Tolerance);
+        return new LoadFactor(low, AtLeast: false, Sharp: Sharp(low, Arrives));
+    }
 
-        (double low, _) = EdgeSearch.Narrow(good, bad, Arrives, answerAtLow: true, tolerance: 0.01);
-        return new LoadFactor(low, AtLeast: false);
+    /// <summary>Whether factors well below arrive and factors well above fail, as they do where the motor is simply overloaded.</summary>
+    private static bool Sharp(double edge, Func<double, bool> arrives)
+    {
+        double[] below = [1.0 + ((edge - 1.0) / 3.0), 1.0 + (2.0 * (edge - 1.0) / 3.0)];
+        double[] above = [1.04 * edge, 1.15 * edge];
+        return EdgeSearch.First(below, arrives, wanted: false) < 0 && EdgeSearch.First(above, arrives, wanted: true) < 0;
     }
 }

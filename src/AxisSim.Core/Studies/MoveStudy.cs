@@ -46,15 +46,24 @@ public static class MoveStudy
 {
     private const int Samples = 6000;
 
-    /// <summary>Time at the end of the run over which the final rest is averaged, s; while tracking, two full steps or more pass in it and the ripple averages out.</summary>
+    /// <summary>Time at the end of the run over which the final rest is averaged, s; while tracking, two full steps or so pass in it and their ripple averages out.</summary>
     private const double RestWindowSeconds = 0.2;
 
     private const double TrackingWindowSeconds = 2.0;
 
-    /// <summary>The jump as the current falls: from the mean over 20 ms before to the mean over 20 ms that begin 50 ms later, so that slow drift hardly counts.</summary>
-    private const double JumpWindowSeconds = 0.02;
+    /// <summary>Settled means in the band for this long at least, s; or for three periods of a flexible payload, or two full steps of tracking, if longer.</summary>
+    private const double LeastDwellSeconds = 1.0;
 
-    private const double JumpGapSeconds = 0.05;
+    /// <summary>A tolerance that much wider or narrower tells whether a peak grazes the band, rad (0.05 arcsec).</summary>
+    private const double GrazeRadians = 0.05 * Math.PI / 648000.0;
+
+    private const double GrazeSeconds = 1e-3;
+
+    /// <summary>The run pauses this long before the fall, a block or more, s.</summary>
+    private const double BeforeFallSeconds = 1e-3;
+
+    /// <summary>Time after the fall of the current at which the axis is compared with a twin whose current does not fall, s.</summary>
+    private const double JumpSeconds = 0.15;
 
     /// <summary>Runs one axis; the other follows its own plan.</summary>
     public static AxisResult Run(MountSetup setup, MountAxis axis, MoveOptions options)
@@ -64,22 +73,18 @@ public static class MoveStudy
         options.Progress?.Invoke("simulating", 0.0);
         var run = new MoveRun(setup, axis, plan, options.StepSeconds);
         double ratio = model.Train.TotalRatio;
-        var record = new MoveRecord(run, model.Motor.RotorTeeth, ratio, options.FullTrace ? 0.0 : plan.EndSeconds / Samples);
+        var record = new MoveRecord(run, model.Motor.RotorTeeth, ratio, RestWindow(setup, axis), options.FullTrace ? 0.0 : plan.EndSeconds / Samples);
         var recorder = new MoveRecorder(record);
-        const int Parts = 20;
-        bool whole = true;
-        for (int part = 1; part <= Parts && whole; part++)
-        {
-            whole = run.RunTo(plan.EndSeconds * part / Parts, ref recorder, stopWhenLost: false);
-            options.Progress?.Invoke("simulating", (double)part / Parts);
-        }
-
+        double fall = run.ShaftPlan.SlewSeconds + model.Drive.CurrentFallDelaySeconds;
+        bool whole = RunTo(run, ref recorder, 0.0, fall - BeforeFallSeconds, plan.EndSeconds, options);
+        double? jump = whole && fall + JumpSeconds < plan.EndSeconds ? Jump(run, ref recorder, fall + JumpSeconds) : null;
+        whole = whole && RunTo(run, ref recorder, run.TimeSeconds, plan.EndSeconds, plan.EndSeconds, options);
         BrokenRun? broken = run.Failure is { } failure
             ? new BrokenRun(failure.Quantity, failure.TimeSeconds, failure.LastGood.Rotor, failure.LastGood.RotorSpeed, failure.LastGood.Axis, failure.LastGood.AxisSpeed)
             : null;
         TorqueSpeedCurves curves = CurveStudy.ForMove(setup, axis, plan);
         FillTorques(record.Trace, setup, axis, plan, curves);
-        AxisOutcome outcome = Judge(setup, axis, plan, run, record, curves);
+        AxisOutcome outcome = Judge(setup, axis, plan, run, record, jump, curves);
         if (broken is not null || !options.Explain)
         {
             return new AxisResult(outcome, record.Trace, curves, null, run.Choice, broken);
@@ -97,13 +102,12 @@ public static class MoveStudy
         return new AxisResult(outcome, record.Trace, curves, diagnosis, run.Choice, null);
     }
 
-    private static AxisOutcome Judge(MountSetup setup, MountAxis axis, MovePlan plan, MoveRun run, MoveRecord record, TorqueSpeedCurves curves)
+    private static AxisOutcome Judge(MountSetup setup, MountAxis axis, MovePlan plan, MoveRun run, MoveRecord record, double? jump, TorqueSpeedCurves curves)
     {
         AxisModel model = setup.Axis(axis);
         double ratio = model.Train.TotalRatio;
-        double tolerance = setup.Move.SettleToleranceRadians;
         LossOfSync? loss = Loss(axis, plan, record, ratio);
-        Settling? settling = loss is null && record.SettleCount > 0 ? Settle(setup, model, axis, plan, run, record, tolerance) : null;
+        Settling? settling = loss is null && record.SettleCount > 0 ? Settle(setup, model, axis, plan, run, record, jump) : null;
         Verdict verdict = loss is not null ? Verdict.Stalls
             : record.SlipAt is not null ? Verdict.ClutchSlips
             : settling?.AgainstRestSeconds is null ? Verdict.DoesNotSettle
@@ -119,7 +123,7 @@ public static class MoveStudy
             Margin = CurveStudy.LeastMargin(curves),
             SlewSeconds = plan.SlewSeconds,
             Settling = settling,
-            Offset = Offset(setup, axis, run, ratio),
+            Offset = Offset(setup, axis, run, record.Rest, ratio),
             Power = Power(setup, model, run, record),
             Facts = Facts.Of(setup, axis),
             StepSeconds = run.Choice.StepSeconds,
@@ -143,29 +147,69 @@ public static class MoveStudy
         return new LossOfSync(time, rate, rate * ratio, phase, record.LostFullStepping);
     }
 
-    private static Settling Settle(MountSetup setup, AxisModel model, MountAxis axis, MovePlan plan, MoveRun run, MoveRecord record, double tolerance)
+    private static bool RunTo(MoveRun run, ref MoveRecorder recorder, double from, double until, double end, MoveOptions options)
+    {
+        const double Part = 0.05;
+        for (double at = from; at < until;)
+        {
+            at = Math.Min(until, at + (Part * end));
+            if (!run.RunTo(at, ref recorder, stopWhenLost: false))
+            {
+                return false;
+            }
+
+            options.Progress?.Invoke("simulating", at / end);
+        }
+
+        return true;
+    }
+
+    /// <summary>How far the axis is moved by the fall of the current: it is compared with a twin that keeps its current, so that ringing, backlash and tracking drop out.</summary>
+    private static double? Jump(MoveRun run, ref MoveRecorder recorder, double until)
+    {
+        MoveRun twin = run.TwinWithSteadyCurrent();
+        var none = default(NoObserver);
+        return run.RunTo(until, ref recorder, stopWhenLost: false) && twin.RunTo(until, ref none, stopWhenLost: false)
+            ? run.Dynamics.State.Axis - twin.Dynamics.State.Axis
+            : null;
+    }
+
+    private static double RestWindow(MountSetup setup, MountAxis axis) =>
+        Math.Min(setup.Tracks(axis) ? TrackingWindowSeconds : RestWindowSeconds, 0.25 * setup.Move.ObserveSeconds);
+
+    private static double Dwell(MountSetup setup, MountAxis axis)
+    {
+        AxisModel model = setup.Axis(axis);
+        double swings = model.Flexible is { } tube ? 3.0 / tube.FrequencyHertz : 0.0;
+        double steps = setup.Tracks(axis) ? 2.0 * model.Motor.FullStepRadians / model.Train.TotalRatio / SkyRates.MeanSiderealRadiansPerSecond : 0.0;
+        return Math.Max(LeastDwellSeconds, Math.Max(swings, steps));
+    }
+
+    private static Settling Settle(MountSetup setup, AxisModel model, MountAxis axis, MovePlan plan, MoveRun run, MoveRecord record, double? jump)
     {
         double step = run.Choice.StepSeconds;
+        double tolerance = setup.Move.SettleToleranceRadians;
         ReadOnlySpan<double> errors = record.SettleErrors;
-        bool tracks = setup.Move.FollowUp == FollowUp.Sidereal && axis == MountAxis.Polar;
-        double restWindow = Math.Min(tracks ? TrackingWindowSeconds : RestWindowSeconds, 0.25 * setup.Move.ObserveSeconds);
-        double rest = Mean(errors[^Math.Min(errors.Length, (int)Math.Ceiling(restWindow / step))..]);
-        double fall = plan.At(axis).SlewSeconds + model.Drive.CurrentFallDelaySeconds - record.SettleStart;
-        int before = (int)(fall / step);
-        int window = (int)(JumpWindowSeconds / step);
-        double after = tracks ? model.Drive.TrackingCurrentAmperes : model.Drive.HoldingCurrentAmperes;
-        int later = before + (int)(JumpGapSeconds / step);
-        double? jump = before - window >= 0 && later + window < errors.Length && after != model.Drive.SlewCurrentAmperes
-            ? Mean(errors.Slice(later, window)) - Mean(errors[(before - window)..before])
-            : null;
+        ReadOnlySpan<double> last = errors[^Math.Min(errors.Length, (int)Math.Ceiling(RestWindow(setup, axis) / step))..];
+        double rest = Mean(last);
+        double latest = (errors.Length * step) - Dwell(setup, axis);
+        double? Within(ReadOnlySpan<double> samples, double level, double band) =>
+            SettleLaw.Time(samples, step, level, band) is { } time && time <= latest ? time : null;
+        double? settled = Within(errors, rest, tolerance);
+        double? wider = Within(errors, rest, tolerance + GrazeRadians);
+        double? narrower = Within(errors, rest, tolerance - Math.Min(GrazeRadians, 0.5 * tolerance));
+        bool grazes = settled is { } time && (narrower is null || narrower - time > GrazeSeconds || time - wider > GrazeSeconds);
         double direction = Math.Sign(plan.At(axis).Position(plan.SlewSeconds) - plan.At(axis).Position(0.0));
+        double after = setup.Tracks(axis) ? model.Drive.TrackingCurrentAmperes : model.Drive.HoldingCurrentAmperes;
         return new Settling(
-            SettleLaw.Time(errors, step, rest, tolerance),
-            SettleLaw.Time(errors, step, 0.0, tolerance),
+            settled,
+            Within(errors, 0.0, tolerance),
             SettleLaw.Overshoot(errors, rest, direction == 0.0 ? 1.0 : direction),
-            jump,
+            after == model.Drive.SlewCurrentAmperes ? null : jump,
             tolerance,
-            rest);
+            rest,
+            Math.Max(SettleLaw.Overshoot(last, rest, 1.0), SettleLaw.Overshoot(last, rest, -1.0)),
+            grazes);
     }
 
     private static double Mean(ReadOnlySpan<double> values)
@@ -179,29 +223,19 @@ public static class MoveStudy
         return sum / Math.Max(1, values.Length);
     }
 
-    private static OffsetSplit Offset(MountSetup setup, MountAxis axis, MoveRun run, double ratio)
+    private static OffsetSplit Offset(MountSetup setup, MountAxis axis, MoveRun run, RestMeans rest, double ratio)
     {
-        AxisState state = run.Dynamics.State;
-        double plan = run.ShaftPlan.Position(run.TimeSeconds) / ratio;
-        AxisParameters parameters = run.Dynamics.Parameters;
-        double worm = run.Dynamics.WormAxisAngle;
-        WormStage stage = setup.Axis(axis).Train.Worm;
-        double periodic = PeriodicErrorLaw.Value(stage.PeriodicError, stage.Ratio, worm);
-        double twist = worm + periodic - state.Axis - state.Slip;
-        double elastic = parameters.Mesh.DeadZone(twist);
-
         // What gravity and wind alone would wind the mesh up by; the rest of the elastic twist is held by friction.
-        double carried = -run.Dynamics.Load.Outside(state.Axis, run.TimeSeconds) / parameters.Mesh.Stiffness;
-        double payload = parameters.PayloadInertia > 0.0 ? state.Payload : state.Axis;
+        double carried = -run.Dynamics.Load.Outside(run.Dynamics.State.Axis, run.TimeSeconds) / run.Dynamics.Parameters.Mesh.Stiffness;
         double lost = LostTurns(run) * 2.0 * Math.PI / (setup.Axis(axis).Motor.RotorTeeth * ratio);
         return new OffsetSplit(
-            payload - plan,
-            elastic - twist,
-            worm - plan - lost - carried,
-            carried - elastic,
-            periodic,
-            payload - state.Axis,
-            lost - state.Slip);
+            rest.Payload,
+            rest.Elastic - rest.Twist,
+            rest.Worm - lost - carried,
+            carried - rest.Elastic,
+            rest.Periodic,
+            rest.Bend,
+            lost - rest.Slip);
     }
 
     /// <summary>Electrical turns by which the rotor has slipped against its command.</summary>

@@ -70,8 +70,11 @@ internal sealed class PullOutRun
             return 0.0;
         }
 
+        // Twenty full steps or more pass while the load grows, so that it meets the weakest of them.
         double start = 0.85 * rough;
-        double fine = UntilLost(start, 0.6 * peak, rough + (0.3 * peak));
+        double growth = (0.15 * rough) + (0.3 * peak);
+        double seconds = Math.Clamp(20.0 * _motor.FullStepRadians / _speed, 0.75, 3.0);
+        double fine = UntilLost(start, growth / seconds, start + growth);
         return fine > 0.0 ? fine : rough;
     }
 

@@ -14,9 +14,9 @@ internal static class RemedySearch
     /// <summary>Edges are found to this share; the suggestion is rounded to the safe side of it.</summary>
     private const double Tolerance = 0.02;
 
-    public static IReadOnlyList<Remedy> Run(MountSetup setup, MountAxis axis, double stepSeconds, Action<double>? progress)
+    public static IReadOnlyList<Remedy> Run(MountSetup setup, MountAxis axis, bool clutchSlips, double stepSeconds, Action<double>? progress)
     {
-        RemedyKind[] kinds = Enum.GetValues<RemedyKind>();
+        RemedyKind[] kinds = [.. Enum.GetValues<RemedyKind>().Where(kind => clutchSlips || kind != RemedyKind.FirmerClutch)];
         var remedies = new List<Remedy>();
         foreach (RemedyKind kind in kinds)
         {
@@ -46,6 +46,7 @@ internal static class RemedySearch
             {
                 Drive = model.Drive with { SupplyVolts = value, BrakeLimitVolts = Math.Max(model.Drive.BrakeLimitVolts, 1.2 * value) },
             }),
+            RemedyKind.FirmerClutch => setup.With(axis, model with { Train = model.Train with { ClutchNewtonMetres = value } }),
             _ => setup with { Load = Rebalanced(setup, axis, value) },
         };
     }
@@ -76,7 +77,7 @@ internal static class RemedySearch
         double rated = model.Motor.RatedCurrentAmperes;
         return kind switch
         {
-            RemedyKind.LongerRamp => Along(kind, setup, axis, stepSeconds, ramp, [1.15, 1.4, 1.8, 2.5, 4.0, 8.0]),
+            RemedyKind.LongerRamp => Along(kind, setup, axis, stepSeconds, ramp, Ramps(ramp)),
             RemedyKind.LowerSlewRate => Along(kind, setup, axis, stepSeconds, model.Motion.SlewRateRadiansPerSecond, [0.93, 0.85, 0.75, 0.6, 0.4, 0.2]),
             RemedyKind.MoreCurrent when model.Drive.SlewCurrentAmperes < 0.999 * rated => Along(
                 kind, setup, axis, stepSeconds, model.Drive.SlewCurrentAmperes, Between(rated / model.Drive.SlewCurrentAmperes, 4)),
@@ -84,25 +85,60 @@ internal static class RemedySearch
             RemedyKind.MoreVoltage => Along(kind, setup, axis, stepSeconds, model.Drive.SupplyVolts, [1.1, 1.25, 1.5, 2.0, 3.0, 4.0]),
             RemedyKind.BetterBalance when WorstImbalance(setup, axis) is > 0.0 and var worst => Along(
                 kind, setup, axis, stepSeconds, worst, [0.9, 0.75, 0.55, 0.35, 0.15, 0.01]),
+            RemedyKind.FirmerClutch when double.IsFinite(model.Train.ClutchNewtonMetres) => Along(
+                kind, setup, axis, stepSeconds, model.Train.ClutchNewtonMetres, [1.15, 1.4, 1.8, 2.5, 4.0, 8.0]),
             _ => null,
         };
     }
+
+    /// <summary>Longer ramps as factors: up to eight times, and for a very short one up to seconds.</summary>
+    private static double[] Ramps(double ramp) =>
+        [1.15, 1.4, 1.8, 2.5, 4.0, 8.0, .. new[] { 0.1, 0.3, 1.0, 3.0 }.Select(seconds => seconds / ramp).Where(factor => factor > 8.0)];
 
     private static double[] Between(double most, int count) => [.. Enumerable.Range(1, count).Select(i => Math.Pow(most, (double)i / count))];
 
     private static Remedy Along(RemedyKind kind, MountSetup setup, MountAxis axis, double stepSeconds, double now, double[] factors)
     {
         bool Arrives(double value) => Arrival.Of(Apply(kind, setup, axis, value), axis, stepSeconds, AskedLoadFactor);
-        int first = EdgeSearch.First([.. factors.Select(f => f * now)], Arrives, wanted: true);
+        double[] values = [.. factors.Select(f => f * now)];
+        int first = Lasting(values, Arrives);
         if (first < 0)
         {
-            return new Remedy(kind, now, null, factors[^1] * now);
+            return new Remedy(kind, now, null, values[^1], Arrival.Of(Apply(kind, setup, axis, values[^1]), axis, stepSeconds));
         }
 
-        double good = factors[first] * now;
-        double bad = first == 0 ? now : factors[first - 1] * now;
-        (_, good) = EdgeSearch.Narrow(bad, good, Arrives, answerAtLow: false, Tolerance);
-        return new Remedy(kind, now, Rounded(kind, setup, axis, good, factors[first] * now, Arrives), factors[^1] * now);
+        double good = values[first];
+        double bad = first == 0 ? now : values[first - 1];
+        if (!Arrives(bad))
+        {
+            (_, good) = EdgeSearch.Narrow(bad, good, Arrives, answerAtLow: false, Tolerance);
+        }
+
+        return new Remedy(kind, now, Rounded(kind, setup, axis, good, values[first], Arrives), values[^1]);
+    }
+
+    /// <summary>First value that arrives with the next one too: near a resonance a single value may arrive by chance.</summary>
+    private static int Lasting(double[] values, Func<double, bool> arrives)
+    {
+        int from = 0;
+        while (from < values.Length)
+        {
+            int hit = EdgeSearch.First(values[from..], arrives, wanted: true);
+            if (hit < 0)
+            {
+                return -1;
+            }
+
+            int first = from + hit;
+            if (first + 1 >= values.Length || arrives(values[first + 1]))
+            {
+                return first;
+            }
+
+            from = first + 2;
+        }
+
+        return -1;
     }
 
     /// <summary>A value with two digits on the safe side of the edge that arrives too; the edge itself if none does.</summary>

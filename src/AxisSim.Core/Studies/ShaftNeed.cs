@@ -9,7 +9,8 @@ namespace AxisSim.Core.Studies;
 /// <remarks>
 /// Axis torque <c>t = J a + dJ/dt w + B w + Tc sign(w) - gravity - wind</c>; through the mesh loss to the shaft, <c>t/n</c> plus the loss in the direction of
 /// motion; plus the inertia on the rotor's side times its acceleration. Backlash, elasticity and ripple are left out; the
-/// motor's own friction belongs to its pull-out torque. Units N m; the sign is that of a torque towards greater angles.
+/// motor's own friction belongs to its pull-out torque. At rest only what the gear lets through backwards must be held: nothing
+/// with a worm that locks itself. Units N m; the sign is that of a torque towards greater angles.
 /// </remarks>
 internal sealed class ShaftNeed
 {
@@ -52,7 +53,7 @@ internal sealed class ShaftNeed
         }
 
         double load = axisTorque / _ratio;
-        double shaft = rate == 0.0 ? load : _loss.InputTorque(load, rate);
+        double shaft = rate == 0.0 ? load * Math.Max(0.0, 1.0 - _loss.BackDriving) : _loss.InputTorque(load, rate);
         return (rate * _ratio, shaft + (_rotorSideInertia * _ratio * acceleration));
     }
 }

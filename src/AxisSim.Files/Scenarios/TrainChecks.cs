@@ -17,6 +17,25 @@ internal static class TrainChecks
         foreach (string item in values.Document.ItemsOf($"{axis}.stages"))
         {
             LoadChecks.CheckName(values, $"{axis}.stages.{item}.name", names);
+            CheckElastic(values, axis, $"{axis}.stages.{item}");
+        }
+    }
+
+    /// <summary>An elastic stage swings between two inertias, and play needs something to meet: neither has an honest default.</summary>
+    private static void CheckElastic(ValueSet values, string axis, string stage)
+    {
+        if (values.Written($"{stage}.backlash") && values.Maybe($"{stage}.backlash") is > 0.0 && !values.Written($"{stage}.stiffness"))
+        {
+            Entry entry = values.EntryOf($"{stage}.backlash");
+            values.Problems.Error(entry, $"{entry.Shown} without a stiffness", "backlash together with stiffness at the stage's output", "stiffness = \"150 N*m/rad\" (from the belt's or wheel's data)");
+        }
+
+        string last = $"{axis}.stages.{values.Document.ItemsOf($"{axis}.stages")[^1]}";
+        bool inertia = values.Maybe($"{last}.inertia") is > 0.0 || values.Maybe($"{axis}.worm.inertia") is > 0.0;
+        if (values.Written($"{stage}.stiffness") && !inertia)
+        {
+            Entry entry = values.EntryOf($"{stage}.stiffness");
+            values.Problems.Error(entry, $"{entry.Shown} without an inertia behind it", "stiffness together with the inertia of the last stage's wheel or of the worm", "inertia = \"30 g*cm^2\" under the worm");
         }
     }
 

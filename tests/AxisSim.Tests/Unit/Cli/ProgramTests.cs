@@ -10,7 +10,7 @@ namespace AxisSim.Tests.Unit.Cli;
 public sealed class ProgramTests : IDisposable
 {
     // A short move of the benchmark case: a second of simulated time, so that the searches take moments.
-    private static readonly string[] Short = ["--set", "move.end_polar=1 deg", "--set", "move.observe=0.3 s", "--set", "polar.motion.ramp_time=0.2 s"];
+    private static readonly string[] Short = ["--set", "move.end_polar=1 deg", "--set", "move.observe=1.5 s", "--set", "polar.motion.ramp_time=0.2 s"];
 
     private static readonly string Nominal = Repository.PathOf("scenarios", "nominal.toml");
     private readonly string folder = Directory.CreateTempSubdirectory("axissim-test-").FullName;

@@ -48,7 +48,7 @@ internal static class SampleReports
                 Outcome = slip.Outcome with { Verdict = Verdict.ClutchSlips, Loss = null, LostFullSteps = 0, ClutchSlipSeconds = 0.42, ClutchSlipRadians = 1.5 * Degree },
                 Diagnosis = slip.Diagnosis! with { Cause = FailureCause.Clutch, Remedies = [.. slip.Diagnosis.Remedies.Select(remedy => remedy with { To = null })] },
             },
-            swing with { Outcome = swing.Outcome with { Verdict = Verdict.DoesNotSettle, Settling = new Settling(null, null, 12.0 * ArcSecond, null, 2.0 * ArcSecond, 0.0) } },
+            swing with { Outcome = swing.Outcome with { Verdict = Verdict.DoesNotSettle, Settling = new Settling(null, null, 12.0 * ArcSecond, null, 2.0 * ArcSecond, 0.0, 0.1 * ArcSecond, false) } },
         ]) with
         { Payload = Bodies, LatitudeRadians = Latitude };
     }
@@ -63,7 +63,7 @@ internal static class SampleReports
             Bearings = new AxisBearings { CoulombNewtonMetres = 1.2, BreakawayNewtonMetres = 1.5 },
             Train = model.Train with { BacklashRadians = 25.0 * ArcSecond, StiffnessNewtonMetresPerRadian = 4e4 },
         };
-        MoveReport report = Report([polar with { Outcome = polar.Outcome with { Verdict = Verdict.DoesNotSettle, LoadFactor = new LoadFactor(5.54, false), Settling = new Settling(null, null, 4.9 * ArcSecond, null, 2.0 * ArcSecond, 0.0) } }]);
+        MoveReport report = Report([polar with { Outcome = polar.Outcome with { Verdict = Verdict.DoesNotSettle, LoadFactor = new LoadFactor(5.54, false), Settling = new Settling(null, null, 4.9 * ArcSecond, null, 2.0 * ArcSecond, 0.0, 0.1 * ArcSecond, false) } }]);
         return report with { Setup = report.Setup with { Polar = model } };
     }
 
@@ -131,7 +131,7 @@ internal static class SampleReports
         };
         var diagnosis = new Diagnosis(
             FailureCause.SupplyVoltage,
-            new TorqueShares(0.0067, 0.0273, 0.0103, 0.112, 0.1454),
+            new TorqueShares(0.0067, 0.0273, 0.0, 0.0103, 0.112, 0.1454),
             [
                 new(Counterfactual.AmpleVoltage, true), new(Counterfactual.WithoutImbalance, false), new(Counterfactual.WithoutFriction, true),
                 new(Counterfactual.TenthOfInertia, false), new(Counterfactual.WithoutFullStepping, false),
@@ -157,7 +157,7 @@ internal static class SampleReports
         Margin = new TorqueMargin(0.214, 24.7, 0.1102, 0.1402, 36.6),
         LoadFactor = new LoadFactor(1.17, false),
         SlewSeconds = (70.0 / 3.0) + 2.0,
-        Settling = new Settling(0.824, null, 3.21 * ArcSecond, -0.61 * ArcSecond, 2.0 * ArcSecond, -6.0 * ArcSecond),
+        Settling = new Settling(0.824, null, 3.21 * ArcSecond, -0.61 * ArcSecond, 2.0 * ArcSecond, -6.0 * ArcSecond, 0.1 * ArcSecond, false),
         Offset = new OffsetSplit(-6.02 * ArcSecond, -3.5 * ArcSecond, -2.02 * ArcSecond, -1.0 * ArcSecond, 0.5 * ArcSecond, 0.0, 0.0),
         Power = new PowerAndHeat(1.234, 0.8, 13_600.0, 23.5, 24.2, 24.4, 141.0, 130.0, InsulationClass.B),
         Facts = new DerivedFacts

@@ -119,6 +119,7 @@ public sealed class SettingTests
             _ when path.EndsWith("worm.back_efficiency", StringComparison.Ordinal) => [$"{axis}.worm.efficiency=0.4"],
             _ when path.EndsWith("motor.wiring", StringComparison.Ordinal) => [$"{axis}.motor.figures_for=half-coil"],
             _ when path.EndsWith("motor.figures_for", StringComparison.Ordinal) => [$"{axis}.motor.wiring=bipolar-series"],
+            _ when path.EndsWith("belt.backlash", StringComparison.Ordinal) => [$"{axis}.stages.belt.stiffness=400 N*m/rad"],
             _ when path.EndsWith("drive.microsteps", StringComparison.Ordinal) => [$"{axis}.drive.max_pulse_rate=10 MHz"],
             _ when path.EndsWith("tube.shape", StringComparison.Ordinal) => ["payload.tube.width=0.1 m", "payload.tube.height=0.1 m"],
             _ when path.EndsWith("counterweight.distance", StringComparison.Ordinal) => ["counterweight.greatest_distance=10 m"],

@@ -24,7 +24,7 @@ internal static class SampleMoves
     public static (Trace Trace, AxisOutcome Outcome) Good(double step = 0.002)
     {
         Trace trace = Run(step, null, false);
-        return (trace, Outcome(Verdict.Arrives, null, new Settling(0.80, null, 3 * ArcSecond, 0.6 * ArcSecond, 2 * ArcSecond, -6 * ArcSecond)));
+        return (trace, Outcome(Verdict.Arrives, null, new Settling(0.80, null, 3 * ArcSecond, 0.6 * ArcSecond, 2 * ArcSecond, -6 * ArcSecond, 0.1 * ArcSecond, false)));
     }
 
     /// <summary>A move that loses sync while speeding up.</summary>
@@ -39,7 +39,7 @@ internal static class SampleMoves
     public static (Trace Trace, AxisOutcome Outcome) Tracking()
     {
         Trace trace = Run(0.01, null, true);
-        return (trace, Outcome(Verdict.Arrives, null, new Settling(0, 0, 0, null, 1 * ArcSecond, 0)) with { SlewSeconds = 0 });
+        return (trace, Outcome(Verdict.Arrives, null, new Settling(0, 0, 0, null, 1 * ArcSecond, 0, 0.1 * ArcSecond, false)) with { SlewSeconds = 0 });
     }
 
     /// <summary>Closed forms that fall with speed, simulations a little under them, and the path of the move above.</summary>

@@ -1,0 +1,18 @@
+namespace AxisSim.Tests.Docs;
+
+/// <summary>Tables of the guide that are made from runs, between <c>&lt;!-- made: NAME --&gt;</c> and <c>&lt;!-- end --&gt;</c>.</summary>
+internal static class MadeTables
+{
+    private static readonly Dictionary<string, Lazy<string>> s_tables = new()
+    {
+        ["estimates"] = new(EstimateTable.Markdown),
+        ["ramps"] = new(RampTable.Markdown),
+        ["ripple"] = new(RippleTable.Markdown),
+    };
+
+    public static IEnumerable<string> Names => s_tables.Keys;
+
+    public static string Of(string name) => s_tables[name].Value;
+
+    public static string All() => string.Join('\n', s_tables.Values.Select(table => table.Value));
+}

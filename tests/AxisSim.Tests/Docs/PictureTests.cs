@@ -1,0 +1,67 @@
+using AxisSim.Cli;
+using SkiaSharp;
+
+namespace AxisSim.Tests.Docs;
+
+/// <summary>The pictures of the guide are those that the program makes now; AXISSIM_REFRESH_GOLDEN=1 makes them again.</summary>
+[Trait("speed", "slow")]
+public sealed class PictureTests
+{
+    /// <summary>
+    /// After a stall the motion is chaotic: another processor's last bit of a sine moves the fine wiggles. So where the bytes differ, a share of
+    /// the pixels may differ; a line, a number or a panel that moved is far more than that.
+    /// </summary>
+    private const double PixelShare = 0.005;
+
+    private const int PixelDifference = 48;
+
+    public static TheoryData<string, string> Pictures => new()
+    {
+        { "heavy-reflector-stalls", "polar-move" },
+        { "heavy-reflector-stalls", "polar-torque-speed" },
+        { "heavy-reflector-rescued", "polar-move" },
+    };
+
+    [Theory]
+    [MemberData(nameof(Pictures))]
+    public void A_picture_is_not_stale(string scenario, string figure)
+    {
+        string folder = Directory.CreateTempSubdirectory("axissim-picture-").FullName;
+        try
+        {
+            Program.Run(["simulate", Repository.PathOf("scenarios", scenario + ".toml"), "--axis", "polar", "--out", folder], TextWriter.Null, TextWriter.Null);
+            byte[] made = File.ReadAllBytes(Path.Combine(folder, figure + ".png"));
+            string path = Repository.PathOf("docs", "images", $"{scenario}-{figure}.png");
+            if (Environment.GetEnvironmentVariable("AXISSIM_REFRESH_GOLDEN") == "1")
+            {
+                File.WriteAllBytes(path, made);
+            }
+
+            byte[] stored = File.ReadAllBytes(path);
+            Assert.True(made.AsSpan().SequenceEqual(stored) || DifferentShare(made, stored) <= PixelShare, $"{path} is stale; run the tests with AXISSIM_REFRESH_GOLDEN=1 and look at it");
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    [Fact]
+    public void Every_picture_of_the_guide_is_checked()
+    {
+        string[] known = [.. Pictures.Select(row => $"{row[0]}-{row[1]}.png").Order(StringComparer.Ordinal)];
+        Assert.Equal(known, Directory.GetFiles(Repository.PathOf("docs", "images")).Select(path => Path.GetFileName(path)).Order(StringComparer.Ordinal));
+    }
+
+    private static double DifferentShare(byte[] made, byte[] stored)
+    {
+        using SKBitmap a = SKBitmap.Decode(made), b = SKBitmap.Decode(stored);
+        if (a.Width != b.Width || a.Height != b.Height)
+        {
+            return 1.0;
+        }
+
+        int different = a.Pixels.Zip(b.Pixels).Count(pair => Math.Abs(pair.First.Red - pair.Second.Red) + Math.Abs(pair.First.Green - pair.Second.Green) + Math.Abs(pair.First.Blue - pair.Second.Blue) > PixelDifference);
+        return (double)different / (a.Width * a.Height);
+    }
+}
