@@ -76,7 +76,7 @@ internal static class AxisAssembly
         return motor;
     }
 
-    /// <summary>At the planned angle; the axis rests against the flank that carries gravity and wind, wound up by them.</summary>
+    /// <summary>At the planned angle; the axis rests against the flank that carries gravity and wind, wound up and bent by them.</summary>
     public static AxisState Start(AxisParameters parameters, MoveLoad load, MotorPlan plan, PeriodicError periodic, double wormTurns, double startAxisRadians)
     {
         double carried = -load.Outside(startAxisRadians, 0.0);
@@ -86,7 +86,9 @@ internal static class AxisAssembly
         double shaft = rotor / parameters.StageRatio;
         double worm = shaft / parameters.WormRatio;
         double axis = worm + PeriodicErrorLaw.Value(periodic, wormTurns, worm) - twist;
-        return new AxisState { Rotor = rotor, Shaft = shaft, Axis = axis, Payload = axis };
+        double share = parameters.PayloadInertia / (parameters.PayloadInertia + parameters.AxisInertia);
+        double bend = parameters.PayloadInertia > 0.0 ? -share * carried / parameters.PayloadStiffness : 0.0;
+        return new AxisState { Rotor = rotor, Shaft = shaft, Axis = axis, Payload = axis + bend };
     }
 
     /// <summary>The stages before the worm as one elastic mesh at the worm shaft; never lumped past the worm.</summary>

@@ -56,13 +56,15 @@ public sealed record TorqueMargin(double Value, double TimeSeconds, double Neede
 /// <param name="AtLeast">True when the search stopped at its upper end, so the factor is at least the value.</param>
 public sealed record LoadFactor(double Value, bool AtLeast);
 
-/// <summary>Final offset of the axis from its command, rad, split by cause; positive is ahead.</summary>
-/// <param name="Total">Axis less command at the end of the run.</param>
+/// <summary>Final offset of the payload from its command, rad, split by cause; positive is towards greater angles. The parts add up to the total.</summary>
+/// <param name="Total">Payload less command at the end of the run.</param>
 /// <param name="Backlash">Part due to the position in the backlash.</param>
-/// <param name="WindUp">Part due to the elastic wind-up under gravity, wind and the rotor's load angle.</param>
+/// <param name="WindUp">Part due to the elastic wind-up of the train under gravity and wind, with the rotor's load angle.</param>
 /// <param name="Friction">Part held by friction: the twist that would relax if friction vanished.</param>
 /// <param name="Periodic">Part due to periodic error.</param>
-public sealed record OffsetSplit(double Total, double Backlash, double WindUp, double Friction, double Periodic);
+/// <param name="Flexure">Bend of a flexible payload against its axis; 0 when rigid.</param>
+/// <param name="Slipped">Part due to lost steps and a slipping clutch.</param>
+public sealed record OffsetSplit(double Total, double Backlash, double WindUp, double Friction, double Periodic, double Flexure, double Slipped);
 
 /// <summary>Facts that follow from the settings without simulation.</summary>
 public sealed record DerivedFacts

@@ -2,6 +2,7 @@ using AxisSim.Core.Drives;
 using AxisSim.Core.Gearing;
 using AxisSim.Core.Motion;
 using AxisSim.Core.Motors;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Core.Studies;
@@ -45,6 +46,25 @@ public static class CurveStudy
             Path = Path(setup, axis, plan),
             ChangeoverRadiansPerSecond = model.Drive.ChangeoverRadiansPerSecond,
         };
+    }
+
+    /// <summary>Least margin of the move's path against the simulated pull-out at nominal supply, in the mode that the drive uses at each speed.</summary>
+    public static TorqueMargin LeastMargin(TorqueSpeedCurves curves)
+    {
+        TorqueMargin? least = null;
+        foreach (NeedPoint point in curves.Path)
+        {
+            bool full = point.SpeedRadiansPerSecond > curves.ChangeoverRadiansPerSecond;
+            double available = Available(curves, full, point.SpeedRadiansPerSecond);
+            double need = Math.Abs(point.TorqueNewtonMetres);
+            double value = available > 0.0 ? 1.0 - (need / available) : double.NegativeInfinity;
+            if (least is null || value < least.Value)
+            {
+                least = new TorqueMargin(value, point.TimeSeconds, need, available, point.SpeedRadiansPerSecond);
+            }
+        }
+
+        return least ?? throw new ArgumentException("the curves have no path", nameof(curves));
     }
 
     /// <summary>Only what the move itself meets: the nominal supply in the modes that it uses.</summary>

@@ -108,16 +108,15 @@ public static class MoveStudy
             : record.SlipAt is not null ? Verdict.ClutchSlips
             : settling?.AgainstRestSeconds is null ? Verdict.DoesNotSettle
             : Verdict.Arrives;
-        double turns = Math.Round(run.LoadAngle / (2.0 * Math.PI));
         return new AxisOutcome
         {
             Axis = axis,
             Verdict = verdict,
             Loss = loss,
-            LostFullSteps = loss is null ? 0 : (int)(4.0 * turns),
+            LostFullSteps = loss is null ? 0 : (int)(4.0 * LostTurns(run)),
             ClutchSlipSeconds = record.SlipAt,
             ClutchSlipRadians = run.Dynamics.State.Slip,
-            Margin = Margin(model, curves),
+            Margin = CurveStudy.LeastMargin(curves),
             SlewSeconds = plan.SlewSeconds,
             Settling = settling,
             Offset = Offset(setup, axis, run, ratio),
@@ -193,31 +192,20 @@ public static class MoveStudy
 
         // What gravity and wind alone would wind the mesh up by; the rest of the elastic twist is held by friction.
         double carried = -run.Dynamics.Load.Outside(state.Axis, run.TimeSeconds) / parameters.Mesh.Stiffness;
+        double payload = parameters.PayloadInertia > 0.0 ? state.Payload : state.Axis;
+        double lost = LostTurns(run) * 2.0 * Math.PI / (setup.Axis(axis).Motor.RotorTeeth * ratio);
         return new OffsetSplit(
-            state.Axis - plan,
+            payload - plan,
             elastic - twist,
-            worm - plan - carried,
+            worm - plan - lost - carried,
             carried - elastic,
-            periodic);
+            periodic,
+            payload - state.Axis,
+            lost - state.Slip);
     }
 
-    private static TorqueMargin Margin(AxisModel model, TorqueSpeedCurves curves)
-    {
-        TorqueMargin? least = null;
-        foreach (NeedPoint point in curves.Path)
-        {
-            bool full = point.SpeedRadiansPerSecond > model.Drive.ChangeoverRadiansPerSecond;
-            double available = CurveStudy.Available(curves, full, point.SpeedRadiansPerSecond);
-            double need = Math.Abs(point.TorqueNewtonMetres);
-            double value = available > 0.0 ? 1.0 - (need / available) : double.NegativeInfinity;
-            if (least is null || value < least.Value)
-            {
-                least = new TorqueMargin(value, point.TimeSeconds, need, available, point.SpeedRadiansPerSecond);
-            }
-        }
-
-        return least!;
-    }
+    /// <summary>Electrical turns by which the rotor has slipped against its command.</summary>
+    private static double LostTurns(MoveRun run) => Math.Round(run.LoadAngle / (2.0 * Math.PI));
 
     private static PowerAndHeat Power(MountSetup setup, AxisModel model, MoveRun run, MoveRecord record)
     {

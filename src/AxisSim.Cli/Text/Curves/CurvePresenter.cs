@@ -1,3 +1,4 @@
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Studies;
 
 namespace AxisSim.Cli.Text.Curves;
@@ -12,7 +13,7 @@ internal static class CurvePresenter
     {
         foreach (CurveReport report in reports)
         {
-            page.Verdict(Verdict(report), Hardest(report).Share < 1.0);
+            page.Verdict(Verdict(report), CurveStudy.LeastMargin(report.Curves).Value > 0.0);
         }
 
         foreach (CurveReport report in reports)
@@ -45,49 +46,17 @@ internal static class CurvePresenter
     /// <summary>What the move needs at its hardest moment, in a sentence.</summary>
     public static string Verdict(CurveReport report)
     {
-        (NeedPoint? point, double available, double share) = Hardest(report);
+        TorqueMargin margin = CurveStudy.LeastMargin(report.Curves);
         string axis = Say.Sentence(report.Axis.Words());
-        if (point is null)
+        if (margin.NeededNewtonMetres == 0.0)
         {
             return $"{axis}: the move needs no torque of this motor.";
         }
 
-        string numbers = $"{Units.ShaftTorque(point.TorqueNewtonMetres)} at {Units.Speed(point.SpeedRadiansPerSecond)}, {Units.Time(point.TimeSeconds)} after the start";
-        return share < 1.0
-            ? $"{axis}: at its hardest moment the move needs {numbers}, of {Units.ShaftTorque(available)} pull-out torque: {Units.Percent(1.0 - share)} to spare."
-            : $"{axis}: TOO LITTLE TORQUE: at its hardest moment the move needs {numbers}, but the pull-out torque is {Units.ShaftTorque(available)}.";
-    }
-
-    private static (NeedPoint? Point, double Available, double Share) Hardest(CurveReport report)
-    {
-        (NeedPoint? Point, double Available, double Share) hardest = (null, 0.0, 0.0);
-        foreach (NeedPoint point in report.Curves.Path.Where(point => point.TorqueNewtonMetres > 0.0))
-        {
-            double available = Available(report.Curves, point.SpeedRadiansPerSecond);
-            double share = available > 0.0 ? point.TorqueNewtonMetres / available : double.PositiveInfinity;
-            if (share > hardest.Share)
-            {
-                hardest = (point, available, share);
-            }
-        }
-
-        return hardest;
-    }
-
-    // The closed form serves between the simulated speeds: it has no gaps and no unstable dips.
-    private static double Available(TorqueSpeedCurves curves, double speed)
-    {
-        bool full = speed > curves.ChangeoverRadiansPerSecond;
-        PullOutCurve curve = curves.Curves.First(one => one.FullStepping == full && one.Supply == SupplyLevel.Nominal);
-        IReadOnlyList<double> x = curves.SpeedsRadiansPerSecond, y = curve.ClosedFormNewtonMetres;
-        int after = Enumerable.Range(0, x.Count).FirstOrDefault(i => x[i] >= speed, x.Count - 1);
-        if (after == 0)
-        {
-            return y[0];
-        }
-
-        double part = Math.Clamp((speed - x[after - 1]) / (x[after] - x[after - 1]), 0.0, 1.0);
-        return ((1.0 - part) * y[after - 1]) + (part * y[after]);
+        string numbers = $"{Units.ShaftTorque(margin.NeededNewtonMetres)} at {Units.Speed(margin.MotorSpeedRadiansPerSecond)}, {Units.Time(margin.TimeSeconds)} after the start";
+        return margin.Value > 0.0
+            ? $"{axis}: at its hardest moment the move needs {numbers}, of {Units.ShaftTorque(margin.AvailableNewtonMetres)} simulated pull-out torque: {Units.Percent(margin.Value)} to spare."
+            : $"{axis}: TOO LITTLE TORQUE: at its hardest moment the move needs {numbers}, but the simulated pull-out torque is {Units.ShaftTorque(margin.AvailableNewtonMetres)}.";
     }
 
     private static string Bands(CurveReport report)

@@ -73,7 +73,9 @@ internal static class FiguresText
     private static string After(double seconds) => seconds > 0.0 ? Units.Time(seconds) + " after" : "at the end of";
 
     private static string Offset(OffsetSplit offset) =>
-        $"{Units.Offset(offset.Total)} from the command: backlash {Units.Offset(offset.Backlash)}, wind-up {Units.Offset(offset.WindUp)}, friction {Units.Offset(offset.Friction)}, periodic error {Units.Offset(offset.Periodic)}";
+        $"{Units.Offset(offset.Total)} from the command: backlash {Units.Offset(offset.Backlash)}, wind-up {Units.Offset(offset.WindUp)}, friction {Units.Offset(offset.Friction)}, periodic error {Units.Offset(offset.Periodic)}{Bend(offset)}";
+
+    private static string Bend(OffsetSplit offset) => offset.Flexure == 0.0 ? "" : $", bend of the payload {Units.Offset(offset.Flexure)}";
 
     private static IEnumerable<(string Name, string Value)> Power(AxisModel model, AxisOutcome outcome)
     {

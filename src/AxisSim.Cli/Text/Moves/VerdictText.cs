@@ -70,7 +70,7 @@ internal static class VerdictText
 
     // An axis may settle and still rest off its target: whoever points with it must know.
     private static string Beside(AxisOutcome outcome) => outcome.Settling is { AgainstCommandSeconds: null }
-        ? $" It does not rest on its target: it ends {Units.SmallAngle(Math.Abs(outcome.Offset.Total))} off the command (backlash, wind-up, friction and periodic error together)."
+        ? $" It does not rest on its target: it ends {Units.SmallAngle(Math.Abs(outcome.Offset.Total))} off the command."
         : "";
 
     private static string After(double seconds) => seconds > 0.0 ? Units.Time(seconds) : "at once";

@@ -158,7 +158,7 @@ internal static class SampleReports
         LoadFactor = new LoadFactor(1.17, false),
         SlewSeconds = 32.0,
         Settling = new Settling(0.824, null, 3.21 * ArcSecond, -0.61 * ArcSecond, 2.0 * ArcSecond, -6.0 * ArcSecond),
-        Offset = new OffsetSplit(-6.02 * ArcSecond, -3.5 * ArcSecond, -2.02 * ArcSecond, -1.0 * ArcSecond, 0.5 * ArcSecond),
+        Offset = new OffsetSplit(-6.02 * ArcSecond, -3.5 * ArcSecond, -2.02 * ArcSecond, -1.0 * ArcSecond, 0.5 * ArcSecond, 0.0, 0.0),
         Power = new PowerAndHeat(1.234, 0.8, 13_600.0, 23.5, 24.2, 24.4, 141.0, 130.0, InsulationClass.B),
         Facts = new DerivedFacts
         {

@@ -31,7 +31,7 @@ public sealed class DiagnosticTests
         { "latitude = \"54.4 deg\"", "", "site.latitude", "nothing (this key is required)|write: for example latitude = \"54.4 deg\"" },
         { "ramp_time = \"1.5 s\"", "", "polar.motion.ramp_time", "the ramp needs ramp_time or acceleration" },
         { "ramp_time = \"1.5 s\"", "ramp_time = \"1.5 s\"\nacceleration = \"2 deg/s^2\"", "polar.motion.acceleration", "besides ramp_time" },
-        { "breakaway = \"1.25 N*m\"", "breakaway = \"1.1 N*m\"", "polar.axis.breakaway", "below the running friction|at least the running friction of 1.2 N*m" },
+        { "breakaway = \"1.2 N*m\"", "breakaway = \"1.1 N*m\"", "polar.axis.breakaway", "below the running friction|at least the running friction of 1.2 N*m" },
         { "microsteps = 64", "microsteps = 256", "polar.drive.microsteps", "720 full steps/s x 256 = 184320 pulses/s, above max_pulse_rate of 100000|at most 138 microsteps|write: microsteps = 128" },
         { "slew_current = \"0.9 A\"", "slew_current = \"2.1 A\"", "polar.drive.slew_current", "2.1 times the rated current" },
         { "[polar.clutch]\nslip_torque = \"45 N*m\"", "[polar.axis]", "polar.axis", "a second time" },

@@ -173,7 +173,7 @@ internal static class SampleMoves
         Margin = new TorqueMargin(0.6, 2, 0.08, 0.2, 37.7),
         SlewSeconds = SlewSeconds,
         Settling = settling,
-        Offset = new OffsetSplit(-6 * ArcSecond, -3 * ArcSecond, -2 * ArcSecond, -1 * ArcSecond, 0),
+        Offset = new OffsetSplit(-6 * ArcSecond, -3 * ArcSecond, -2 * ArcSecond, -1 * ArcSecond, 0, 0, 0),
         Power = new PowerAndHeat(1.2, 0.8, 600, 23.5, 24.2, 24, 80, 130, InsulationClass.B),
         Facts = new DerivedFacts
         {
