@@ -57,7 +57,7 @@ internal static class EstimateTable
         {
             NeedPoint hardest = Hardest(result);
             text.Append(CultureInfo.InvariantCulture, $"| {paper.Scenario} | {paper.Accelerate:0.00} + {paper.Lift:0.00} + {paper.Friction:0.0} = {paper.Axis:0.00} | {paper.Gain:0.0} | {paper.ShaftMillinewtonMetres:0.0} ")
-                .Append(CultureInfo.InvariantCulture, $"| {1000.0 * Math.Abs(hardest.TorqueNewtonMetres):0.0} | {paper.PullOut:0} | {1000.0 * ClosedFormNewtonMetres(paper.Scenario, hardest):0} | {100.0 * result.Outcome.Margin.Value:0} % | {Words(result.Outcome)} |\n");
+                .Append(CultureInfo.InvariantCulture, $"| {1000.0 * Math.Abs(hardest.TorqueNewtonMetres):0.0} | {paper.PullOut:0} | {1000.0 * ClosedFormNewtonMetres(paper.Scenario, hardest):0} | {100.0 * result.Outcome.Margin.Value:0.0} % | {Words(result.Outcome)} |\n");
         }
 
         return text.ToString();

@@ -34,7 +34,7 @@ internal static class RampTable
         {
             AxisResult result = Run(ramp, shape);
             double acceleration = result.Outcome.Facts.AccelerationRadiansPerSecondSquared * 180.0 / Math.PI;
-            text.Append(CultureInfo.InvariantCulture, $"| {ramp:0.0} s | {shape} | {acceleration:0.0} | {SwingPeak(result, ramp):0.0} | {100.0 * result.Outcome.Margin.Value:0} % | {EstimateTable.Words(result.Outcome)} |\n");
+            text.Append(CultureInfo.InvariantCulture, $"| {ramp:0.0} s | {shape} | {acceleration:0.0} | {SwingPeak(result, ramp):0.0} | {100.0 * result.Outcome.Margin.Value:0.0} % | {EstimateTable.Words(result.Outcome)} |\n");
         }
 
         return text.ToString();
