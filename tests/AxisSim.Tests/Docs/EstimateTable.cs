@@ -29,7 +29,7 @@ internal static class EstimateTable
     public static IReadOnlyList<Estimate> Estimates { get; } =
     [
         new("heavy-reflector", 6.9 * 0.0465, 0.57, 1.2, 216 * 0.416 * 0.97, 161),
-        new("heavy-reflector-stalls", 7.8 * 0.218, 4.37, 1.8, 216 * 0.321 * 0.97, 161),
+        new("heavy-reflector-stalls", 7.5 * 0.218, 6.36, 1.8, 216 * 0.321 * 0.97, 161),
         new("heavy-reflector-rescued", 0, 2.56, 1.8, 216 * 0.321 * 0.97, 161),
         new("light-refractor", 0.51 * 0.0175, 0.12 + 0.11, 0.5, 720 * 0.419 * 0.97, 770),
         new("nominal", 6 * 0.0262, 0, 0.8, 720 * 0.45, 278),
@@ -57,7 +57,7 @@ internal static class EstimateTable
         {
             NeedPoint hardest = Hardest(result);
             text.Append(CultureInfo.InvariantCulture, $"| {paper.Scenario} | {paper.Accelerate:0.00} + {paper.Lift:0.00} + {paper.Friction:0.0} = {paper.Axis:0.00} | {paper.Gain:0.0} | {paper.ShaftMillinewtonMetres:0.0} ")
-                .Append(CultureInfo.InvariantCulture, $"| {1000.0 * Math.Abs(hardest.TorqueNewtonMetres):0.0} | {paper.PullOut:0} | {1000.0 * ClosedFormNewtonMetres(paper.Scenario, hardest):0} | {100.0 * result.Outcome.Margin.Value:0} % | {Words(result.Outcome)} |\n");
+                .Append(CultureInfo.InvariantCulture, $"| {1000.0 * Math.Abs(hardest.TorqueNewtonMetres):0.0} | {paper.PullOut:0} | {1000.0 * ClosedFormNewtonMetres(paper.Scenario, hardest):0} | {100.0 * result.Outcome.Margin.Value:0.0} % | {Words(result.Outcome)} |\n");
         }
 
         return text.ToString();

@@ -73,7 +73,7 @@ internal static class VerdictText
 
     // An axis may settle and still rest off its target: whoever points with it must know.
     private static string Beside(AxisOutcome outcome) => outcome.Settling is { AgainstCommandSeconds: null }
-        ? $" It does not rest on its target: it ends {Units.SmallAngle(Math.Abs(outcome.Offset.Total))} off the command (backlash, wind-up, friction, bend and periodic error together)."
+        ? $" It does not rest on its target: it ends {Units.SmallAngle(Math.Abs(outcome.Offset.Total))} off the command."
         : "";
 
     // "Arrives" alone would be read as "on target".
