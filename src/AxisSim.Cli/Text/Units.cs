@@ -31,10 +31,11 @@ internal static class Units
             : Say.With(Degrees(radians), "deg");
     }
 
-    /// <summary>The same with its sign.</summary>
+    /// <summary>A part of an offset with its sign: in arcsec, so that parts can be added up, but for a lost axis.</summary>
     public static string Offset(double radians)
     {
-        string text = SmallAngle(radians);
+        double arcseconds = Arcseconds(radians);
+        string text = Math.Abs(arcseconds) < 18000.0 ? Say.With(Floor(arcseconds), "arcsec") : Say.With(Degrees(radians), "deg");
         return text[0] is '-' || text.StartsWith("0 ", StringComparison.Ordinal) ? text : "+" + text;
     }
 

@@ -22,8 +22,7 @@ internal static class VerdictText
             double settled = results.Max(result => result.Outcome.Settling?.AgainstRestSeconds ?? 0.0);
             string who = results.Count > 1 ? "the mount arrives and settles on both axes" : $"the {results[0].Outcome.Axis.Words()} arrives and settles";
             string slew = results.Count > 1 ? "a slew" : "the mount's slew";
-            string settles = settled > 0.0 ? $"{who}, {Units.Time(settled)} after" : $"{who} at the end of";
-            return $"ARRIVES: {settles} {slew} of {Units.Time(results[0].Outcome.SlewSeconds)}{OffTarget(results)}.";
+            return $"ARRIVES: {who}, {(settled > 0.0 ? Units.Time(settled) : "at once")} after {slew} of {Units.Time(results[0].Outcome.SlewSeconds)}{OffTarget(results)}.";
         }
 
         string verdict = failed.Exists(outcome => outcome.Verdict == Verdict.Stalls) ? "STALLS"
