@@ -9,7 +9,7 @@ using AxisSim.Files.Tables;
 namespace AxisSim.Cli.Json;
 
 /// <summary>A remedy as a record for programs.</summary>
-internal sealed record RemedyEntry(RemedyKind Kind, bool Helps, double From, double? To, double Tried, string Unit, string Sentence, IReadOnlyList<string> Settings);
+internal sealed record RemedyEntry(RemedyKind Kind, bool Helps, double From, double? To, double Tried, string Unit, bool ArrivesAtTried, string Sentence, IReadOnlyList<string> Settings);
 
 /// <summary>One axis of a move as a record for programs.</summary>
 internal sealed record AxisEntry(
@@ -60,6 +60,6 @@ internal sealed class MoveDocument(MoveReport report, Scenario scenario, string[
             RemedyKind.MoreVoltage => "V",
             _ => "N m about the axis",
         };
-        return new(remedy.Kind, remedy.To is not null, remedy.From, remedy.To, remedy.Tried, unit, advice?.Sentence ?? "No help on its own: " + RemedyText.NoHelp(remedy) + ".", advice?.Settings ?? []);
+        return new(remedy.Kind, remedy.To is not null, remedy.From, remedy.To, remedy.Tried, unit, remedy.ArrivesAtTried, advice?.Sentence ?? (remedy.ArrivesAtTried ? "Lets it arrive, but leaves less than 10 % to spare: " : "No help on its own: ") + RemedyText.NoHelp(remedy) + ".", advice?.Settings ?? []);
     }
 }

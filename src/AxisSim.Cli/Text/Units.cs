@@ -31,11 +31,11 @@ internal static class Units
             : Say.With(Degrees(radians), "deg");
     }
 
-    /// <summary>An angle with its sign, in arcsec to a hundredth.</summary>
+    /// <summary>The same with its sign.</summary>
     public static string Offset(double radians)
     {
-        string text = Say.Number(Floor(Arcseconds(radians)));
-        return (text[0] is '-' || text == "0" ? text : "+" + text) + " arcsec";
+        string text = SmallAngle(radians);
+        return text[0] is '-' || text.StartsWith("0 ", StringComparison.Ordinal) ? text : "+" + text;
     }
 
     public static string Angle(double radians) => Say.With(Degrees(radians), "deg", 4);

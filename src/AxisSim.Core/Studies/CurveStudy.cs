@@ -195,6 +195,29 @@ public static class CurveStudy
         return bands;
     }
 
+    /// <summary>Times at which the planned motion turns round between two of the given ones, by bisection: friction turns with it, and the need jumps.</summary>
+    private static IEnumerable<double> Reversals(MotorPlan plan, double[] times)
+    {
+        const int Halvings = 60;
+        for (int i = 1; i < times.Length; i++)
+        {
+            double low = times[i - 1], high = times[i];
+            double before = Math.Sign(plan.Velocity(low));
+            if (before * plan.Velocity(high) >= 0.0)
+            {
+                continue;
+            }
+
+            for (int halving = 0; halving < Halvings && high > low; halving++)
+            {
+                double middle = 0.5 * (low + high);
+                (low, high) = before * plan.Velocity(middle) > 0.0 ? (middle, high) : (low, middle);
+            }
+
+            yield return high;
+        }
+    }
+
     private static NeedPoint[] Path(MountSetup setup, MountAxis axis, MovePlan plan)
     {
         var need = new ShaftNeed(setup, axis, plan);
@@ -203,13 +226,16 @@ public static class CurveStudy
         IEnumerable<double> corners = new[] { plan.PolarProfile, plan.DeclinationProfile }
             .SelectMany(p => p.Segments)
             .SelectMany(s => new[] { s.StartSeconds + Beside, s.StartSeconds + s.DurationSeconds - Beside });
-        IEnumerable<double> times = Enumerable.Range(0, PathPoints + 1).Select(i => plan.SlewSeconds * i / PathPoints)
-            .Concat(corners)
-            .Where(t => t >= 0.0 && t <= plan.SlewSeconds)
-            .Order();
+        double[] times =
+        [
+            .. Enumerable.Range(0, PathPoints + 1).Select(i => plan.SlewSeconds * i / PathPoints)
+                .Concat(corners)
+                .Where(t => t >= 0.0 && t <= plan.SlewSeconds)
+                .Order(),
+        ];
         return
         [
-            .. times.Select(t =>
+            .. times.Distinct().Concat(Reversals(plan.At(axis), times).SelectMany(t => new[] { t - Beside, t + Beside })).Order().Select(t =>
             {
                 (double speed, double torque) = need.At(t);
                 return new NeedPoint(t, Math.Abs(speed), speed < 0.0 ? -torque : torque);

@@ -64,7 +64,8 @@ internal static class Legend
                 context.DrawRectangle(box, OxyColors.Undefined, look.Colour, 0.8, EdgeRenderingMode.PreferGeometricAccuracy);
                 break;
             case Swatch.Upright:
-                Line(context, look, new ScreenPoint(middle, y - 10), new ScreenPoint(middle, y + 10));
+                context.DrawLine(
+                    [new ScreenPoint(middle, y - 11), new ScreenPoint(middle, y + 11)], look.Colour, look.Width, EdgeRenderingMode.PreferGeometricAccuracy, Marks.ShortDashArray(look), LineJoin.Bevel);
                 break;
             case Swatch.Marker:
                 DrawMarker(context, look, new ScreenPoint(middle, y));

@@ -117,4 +117,7 @@ internal static class Marks
         Dash.DashDot => [7.0, 2.2, 1.6, 2.2],
         _ => null,
     };
+
+    /// <summary>The same for a legend's upright sample, which is short: one dash, dot and dash fill it.</summary>
+    public static double[]? ShortDashArray(Look look) => look.Dash == Dash.DashDot ? [3.6, 1.5, 1.2, 1.5] : DashArray(look);
 }

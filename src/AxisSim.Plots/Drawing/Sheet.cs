@@ -10,6 +10,10 @@ internal sealed class Sheet : IFigure
 
     private const double TopMargin = 20;
     private const double SideMargin = 24;
+
+    /// <summary>Share of the width that lines of title and sentence may take: a viewer of an SVG may set them in a wider font than the one measured.</summary>
+    public const double TextShare = 0.86;
+
     private const double HeadingHeight = 28;
     private const double BetweenPanels = 4;
 
@@ -63,7 +67,7 @@ internal sealed class Sheet : IFigure
 
         double Text(string text, double size, double weight, OxyColor colour)
         {
-            double width = SheetWidth - (2 * SideMargin);
+            double width = TextShare * (SheetWidth - (2 * SideMargin));
             return string.IsNullOrWhiteSpace(text) ? 0
                 : draw ? TextStyle.Draw(context, text, new ScreenPoint(SideMargin, y), size, weight, width, colour)
                 : TextStyle.Wrap(context, text, size, weight, width).Count * size * 1.35;

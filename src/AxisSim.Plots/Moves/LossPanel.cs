@@ -32,9 +32,10 @@ internal static class LossPanel
         PlotModel model = Panel.NewModel(frame, "Load angle, full steps", TimePanels.TimeTitle);
         model.Annotations.Add(Marks.Belt(Looks.StableRange, -UnstableFromSteps, UnstableFromSteps));
         model.Annotations.Add(Marks.Zero());
-        model.Series.Add(Marks.Line(Looks.LoadAngle, Decimation.Line(frame, trace.TimeSeconds, steps)));
+        List<DataPoint> angle = Decimation.Line(frame, trace.TimeSeconds, steps);
+        model.Series.Add(Marks.Line(Looks.LoadAngle, angle));
         TimePanels.MarkEvent(model, data);
-        model.Annotations.Add(TimePanels.NoteBeside(frame, "sync lost", loss.TimeSeconds));
+        model.Annotations.Add(TimePanels.NoteBeside(frame, "sync lost", loss.TimeSeconds, angle));
         return new Panel(
             "Close-up of the loss of sync",
             [new("rotor less command", Looks.LoadAngle), new("the torque pulls it back", Looks.StableRange)],

@@ -21,12 +21,13 @@ internal static class RatePanel
         model.Annotations.Add(Marks.Zero());
 
         // The plan on top: a light dashed line shows on the black one where both agree, and on its vibration.
-        model.Series.Add(Marks.Line(Looks.ActualRate, Decimation.Line(frame, data.Trace.TimeSeconds, actual)));
-        model.Series.Add(Marks.Line(Looks.PlannedRate, Decimation.Line(frame, data.Trace.TimeSeconds, planned)));
+        List<DataPoint> did = Decimation.Line(frame, data.Trace.TimeSeconds, actual), plan = Decimation.Line(frame, data.Trace.TimeSeconds, planned);
+        model.Series.Add(Marks.Line(Looks.ActualRate, did));
+        model.Series.Add(Marks.Line(Looks.PlannedRate, plan));
         TimePanels.MarkEvent(model, data);
         if (data.Event is (string text, double seconds))
         {
-            model.Annotations.Add(TimePanels.NoteBeside(frame, string.Create(CultureInfo.InvariantCulture, $"{text} at {seconds:0.00} s"), seconds));
+            model.Annotations.Add(TimePanels.NoteBeside(frame, string.Create(CultureInfo.InvariantCulture, $"{text} at {seconds:0.00} s"), seconds, did, plan));
         }
 
         return new Panel("Axis rate", [new("planned", Looks.PlannedRate), new("actual", Looks.ActualRate)], model, Height);

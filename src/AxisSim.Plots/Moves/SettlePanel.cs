@@ -57,21 +57,23 @@ internal static class SettlePanel
         }
 
         model.Annotations.Add(Marks.Zero());
+        List<DataPoint> about = Decimation.Line(frame, time, MoveData.Scaled(aboutRest, unit.PerRadian)), command = [];
         if (offset != 0)
         {
-            model.Series.Add(Marks.Line(Looks.CommandError, Decimation.Line(frame, time, MoveData.Scaled(errors, unit.PerRadian))));
+            command = Decimation.Line(frame, time, MoveData.Scaled(errors, unit.PerRadian));
+            model.Series.Add(Marks.Line(Looks.CommandError, command));
             legend.Insert(1, new("about the command", Looks.CommandError));
         }
 
-        model.Series.Add(Marks.Line(Looks.AxisError, Decimation.Line(frame, time, MoveData.Scaled(aboutRest, unit.PerRadian))));
+        model.Series.Add(Marks.Line(Looks.AxisError, about));
         if (settling?.AgainstRestSeconds is double seconds && seconds <= shown)
         {
             model.Annotations.Add(Marks.Upright(Looks.Settled, seconds));
-            model.Annotations.Add(TimePanels.NoteBeside(frame, Text($"settled {seconds:0.00} s after the slew"), seconds));
+            model.Annotations.Add(TimePanels.NoteBeside(frame, Text($"settled {seconds:0.00} s after the slew"), seconds, about, command));
         }
         else if (settling is not null)
         {
-            model.Annotations.Add(TimePanels.NoteBeside(frame, Text($"not settled within {observed:0.0} s"), frame.X.To));
+            model.Annotations.Add(TimePanels.NoteBeside(frame, Text($"not settled within {observed:0.0} s"), frame.X.To, about, command));
         }
 
         return new Panel("Close-up of the settling, without periodic error: it ends " + Offset(final * data.Direction), legend, model, Height);

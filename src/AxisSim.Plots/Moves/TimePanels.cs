@@ -7,6 +7,10 @@ namespace AxisSim.Plots.Moves;
 /// <summary>What the panels on the shared time axis have in common.</summary>
 internal static class TimePanels
 {
+    private const double NoteHeight = 22;
+    private const double NoteGap = 8;
+    private const double NotePadding = 5;
+
     public const string TimeTitle = "Time from the start of the move, s";
 
     /// <summary>The frame of a panel on the shared time axis.</summary>
@@ -21,12 +25,13 @@ internal static class TimePanels
         }
     }
 
-    /// <summary>A note at the top beside an upright line, on the side where there is room.</summary>
-    public static TextAnnotation NoteBeside(PlotFrame frame, string text, double x)
+    /// <summary>A note beside an upright line, to the right where there is room, and where it hides least of the lines drawn.</summary>
+    public static TextAnnotation NoteBeside(PlotFrame frame, string text, double x, params IReadOnlyList<List<DataPoint>> drawn)
     {
-        bool toTheRight = (x - frame.X.From) < 0.7 * frame.X.Length;
-        double gap = (toTheRight ? 6.0 : -6.0) / frame.PixelsPerX;
-        double top = frame.Y.To - (5.0 / frame.PixelsPerY);
-        return Marks.Note(text, x + gap, top, toTheRight ? HorizontalAlignment.Left : HorizontalAlignment.Right, VerticalAlignment.Top);
+        using InterRenderContext measurer = new();
+        double width = measurer.MeasureText(text, null, TextStyle.LegendSize, TextStyle.Regular).Width + (2.0 * NotePadding);
+        double beside = ((width / 2) + NoteGap) / frame.PixelsPerX;
+        DataPoint spot = FreeSpot.Find(frame, drawn, [x + beside, x - beside], width, NoteHeight);
+        return Marks.Note(text, spot.X, spot.Y, HorizontalAlignment.Center, VerticalAlignment.Middle);
     }
 }

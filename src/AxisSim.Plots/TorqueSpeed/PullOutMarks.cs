@@ -8,6 +8,9 @@ namespace AxisSim.Plots.TorqueSpeed;
 /// <summary>Pull-out curves of one mode: closed form as a line, simulation as markers, low to high supply as a band.</summary>
 internal static class PullOutMarks
 {
+    /// <summary>A band that is nowhere thicker is hidden by the line on it: a legend would promise what nobody sees.</summary>
+    private const double LeastPixels = 3.0;
+
     /// <summary>Adds the band under everything else.</summary>
     public static void AddBand(PlotModel model, PlotFrame frame, TorqueSpeedCurves curves, bool fullStepping, Look look, List<LegendEntry> legend, List<List<DataPoint>> drawn)
     {
@@ -20,6 +23,11 @@ internal static class PullOutMarks
 
         double[] rpm = [.. curves.SpeedsRadiansPerSecond.Select(PlaneScale.Rpm)];
         (List<DataPoint> Upper, List<DataPoint> Lower) edges = Decimation.Band(frame, rpm, low.ClosedFormNewtonMetres, high.ClosedFormNewtonMetres);
+        if (Thickness(frame, low, high) < LeastPixels)
+        {
+            return;
+        }
+
         model.Series.Add(Marks.Band(look, edges));
         drawn.AddRange([edges.Upper, edges.Lower]);
         legend.Add(new(string.Create(CultureInfo.InvariantCulture, $"{Mode(fullStepping)}, {low.SupplyVolts:0.#}\u2013{high.SupplyVolts:0.#} V"), look));
@@ -65,6 +73,9 @@ internal static class PullOutMarks
         drawn.AddRange(simulated.Select(p => new List<DataPoint> { p }));
         legend.Add(new($"{Mode(fullStepping)}, simulated", markers));
     }
+
+    private static double Thickness(PlotFrame frame, PullOutCurve low, PullOutCurve high) =>
+        low.ClosedFormNewtonMetres.Zip(high.ClosedFormNewtonMetres, (a, b) => Math.Abs(b - a)).Where(double.IsFinite).DefaultIfEmpty(0.0).Max() * frame.PixelsPerY;
 
     private static string Mode(bool fullStepping) => fullStepping ? "full-stepped" : "microstepped";
 

@@ -7,31 +7,44 @@ namespace AxisSim.Cli.Text.Moves;
 internal static class CauseText
 {
     /// <summary>The cause in a sentence.</summary>
-    public static string Cause(FailureCause cause) => cause switch
+    public static string Cause(Diagnosis diagnosis) => diagnosis.Cause switch
     {
         FailureCause.SupplyVoltage => "Cause: the supply voltage. At this speed it cannot drive enough current through the windings, so the motor has too little torque.",
         FailureCause.Inertia => "Cause: inertia. The ramp asks for more acceleration than the motor can give to this mass.",
         FailureCause.Imbalance => "Cause: imbalance. Lifting the heavy side takes more torque than the motor has to spare.",
         FailureCause.Friction => "Cause: friction. Bearings, seals, worm and stages take more torque than the motor has to spare.",
-        FailureCause.Resonance => "Cause: resonance. Full-stepping at this speed makes the rotor swing until it falls out of step; torque alone would have been enough.",
-        FailureCause.Clutch => "Cause: the clutch. The axis needs more torque than the clutch passes on.",
+        FailureCause.Wind => "Cause: wind. Standing against it takes more torque than the motor has to spare.",
+        FailureCause.Resonance => "Cause: resonance. Stepping at this speed makes the rotor swing until it falls out of step; torque alone would have been enough.",
+        FailureCause.Clutch => "Cause: the clutch. The axis needs more torque than the clutch passes on." + Clutch(diagnosis.Remedies.FirstOrDefault(remedy => remedy.Kind == RemedyKind.FirmerClutch)),
         _ => "Cause: several loads together. No single one of them, taken away, lets the move arrive.",
+    };
+
+    // What the clutch must pass on is found by re-runs, as every remedy is: swings count in it, which no formula gives.
+    private static string Clutch(Remedy? clutch) => clutch switch
+    {
+        null => "",
+        { To: { } to } => $" It slips at {Units.AxisTorque(clutch.From)} about the axis, and must hold {Units.AxisTorque(to)} for the move to arrive with 10 % to spare.",
+        { ArrivesAtTried: true } => $" It slips at {Units.AxisTorque(clutch.From)} about the axis; held at {Units.AxisTorque(clutch.Tried)} the move arrives, though with less than 10 % to spare.",
+        _ => $" It slips at {Units.AxisTorque(clutch.From)} about the axis, but even held at {Units.AxisTorque(clutch.Tried)} the move would not arrive.",
     };
 
     /// <summary>The torques at the moment of failure in a sentence or two.</summary>
     public static string Shares(AxisOutcome outcome, TorqueShares shares)
     {
-        double needed = shares.Inertia + shares.Imbalance + shares.Friction + shares.WormLoss;
-        string balance = shares.Imbalance >= 0.0
-            ? $"{Units.ShaftTorque(shares.Imbalance)} against imbalance and wind"
-            : $"{Units.ShaftTorque(-shares.Imbalance)} less because imbalance and wind help";
-        string text = $"Torque at the motor's shaft {(outcome.Loss is null ? "at the hardest moment" : "at that moment")}: needed {Units.ShaftTorque(needed)}, which is " +
+        double needed = shares.Inertia + shares.Imbalance + shares.Wind + shares.Friction + shares.WormLoss;
+        string balance = Load(shares.Imbalance, "imbalance") + (shares.Wind == 0.0 ? "" : ", " + Load(shares.Wind, "wind"));
+        string when = outcome.Loss is not null ? "at that moment" : outcome.ClutchSlipSeconds is not null ? "as the clutch gives way" : "at the hardest moment";
+        string text = $"Torque at the motor's shaft {when}: needed {Units.ShaftTorque(needed)}, which is " +
             $"{Units.ShaftTorque(shares.Inertia)} to {(shares.Inertia < 0.0 ? "slow down" : "accelerate")}, {balance}, {Units.ShaftTorque(shares.Friction)} for friction of bearings and seals, " +
             $"and {Units.ShaftTorque(shares.WormLoss)} lost in worm and stages. The motor can pull {Units.ShaftTorque(shares.Available)} there before it loses step.";
         return needed < shares.Available && outcome.Verdict == Verdict.Stalls
             ? text + $" That leaves only {Units.Percent(1.0 - (needed / shares.Available))} for the swings of the rotor, which is not enough."
             : text;
     }
+
+    private static string Load(double newtonMetres, string load) => newtonMetres >= 0.0
+        ? $"{Units.ShaftTorque(newtonMetres)} against {load}"
+        : $"{Units.ShaftTorque(-newtonMetres)} less because {load} helps";
 
     /// <summary>The re-runs in words: what would let it arrive, and what would not.</summary>
     public static IEnumerable<string> Counterfactuals(IReadOnlyList<CounterfactualResult> results)
@@ -68,6 +81,7 @@ internal static class CauseText
     {
         Counterfactual.AmpleVoltage => "with ten times the supply voltage",
         Counterfactual.WithoutImbalance => "without imbalance",
+        Counterfactual.WithoutWind => "without wind",
         Counterfactual.WithoutFriction => "without friction and worm losses",
         Counterfactual.TenthOfInertia => "with a tenth of the inertia",
         Counterfactual.WithoutFullStepping => "if the drive microstepped throughout",

@@ -27,17 +27,42 @@ internal sealed record CounterweightMove(string Words, IReadOnlyList<string> Set
 
         // As it will be typed: to a millimetre and a hundred grams.
         double distance = Math.Round(advice.DistanceMetres, 3), mass = advice.Action == CounterweightAction.AddMass ? Math.Round(advice.MassKilograms, 1) : weight.MassKilograms;
-        MountLoad moved = MountLoadBuilder.FromBodies(payload with { Counterweight = weight with { DistanceMetres = distance, MassKilograms = mass } }, report.LatitudeRadians);
-        if (Worst(report, moved) > newtonMetres)
+        bool Enough(double metres) =>
+            Worst(report, MountLoadBuilder.FromBodies(payload with { Counterweight = weight with { DistanceMetres = metres, MassKilograms = mass } }, report.LatitudeRadians)) <= newtonMetres;
+        if (!Enough(distance))
         {
             return null;
         }
 
-        string place = $"{Say.With(distance, "m")} from the polar axis instead of {Say.With(weight.DistanceMetres, "m")}";
         string setting = $"counterweight.distance={Say.Number(distance)} m";
-        return mass == weight.MassKilograms
-            ? new(place, [setting])
-            : new($"{place}, with {Say.With(mass, "kg")} instead of {Say.With(weight.MassKilograms, "kg")},", [setting, $"counterweight.mass={Say.Number(mass)} kg"]);
+        if (mass != weight.MassKilograms)
+        {
+            return new(
+                $"at {Say.With(distance, "m")} from the polar axis instead of {Say.With(weight.DistanceMetres, "m")}, with {Say.With(mass, "kg")} instead of {Say.With(weight.MassKilograms, "kg")}, does that",
+                [setting, $"counterweight.mass={Say.Number(mass)} kg"]);
+        }
+
+        double nearest = Nearest(weight.DistanceMetres, distance, Enough);
+        string now = $"from the polar axis instead of {Say.With(weight.DistanceMetres, "m")}";
+        return nearest == distance
+            ? new($"at {Say.With(distance, "m")} {now} does that", [setting])
+            : new($"does that from {Say.With(nearest, "m")} on {now}, and balances best at {Say.With(distance, "m")}", [setting]);
+    }
+
+    /// <summary>The nearest whole millimetre on the way to the balancing distance that is enough: halving works, for the imbalance falls all the way there.</summary>
+    private static double Nearest(double from, double to, Func<double, bool> enough)
+    {
+        const double Millimetre = 1e-3;
+        int steps = (int)Math.Round(Math.Abs(to - from) / Millimetre);
+        double At(int step) => step == steps ? to : Math.Round(to + (Math.Sign(from - to) * (steps - step) * Millimetre), 3);
+        int bad = -1, good = steps;
+        while (good - bad > 1)
+        {
+            int middle = (good + bad) / 2;
+            (bad, good) = enough(At(middle)) ? (bad, middle) : (middle, good);
+        }
+
+        return At(good);
     }
 
     private static double Worst(MoveReport report, MountLoad load)

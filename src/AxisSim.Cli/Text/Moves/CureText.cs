@@ -17,6 +17,7 @@ internal static class CureText
         page.Heading($"What to try, {axis.Words()}");
         page.Text(advice.Count switch
         {
+            0 when diagnosis.Cause == FailureCause.Clutch => "No single change of those tried lets the move arrive with 10 % to spare. Combine them: a firmer clutch together with better balance, a longer ramp or a lower slew rate.",
             0 => "No single change of those tried lets the move arrive with 10 % to spare. Combine them: a longer ramp or a lower slew rate together with better balance or a higher voltage, or a stronger motor.",
             1 => "One change alone lets the move arrive with inertia, imbalance and friction 10 % above those given:",
             _ => "Any one of these lets the move arrive with inertia, imbalance and friction 10 % above those given. Each is the smallest change of its kind that does; the smallest comes first.",
@@ -30,7 +31,13 @@ internal static class CureText
             }
         }
 
-        string[] useless = [.. diagnosis.Remedies.Where(remedy => remedy.To is null).Select(RemedyText.NoHelp)];
+        string[] scant = [.. diagnosis.Remedies.Where(remedy => remedy is { To: null, ArrivesAtTried: true }).Select(RemedyText.NoHelp)];
+        if (scant.Length > 0)
+        {
+            page.Text($"Lets it arrive, but leaves less than 10 % to spare: {string.Join("; ", scant)}.");
+        }
+
+        string[] useless = [.. diagnosis.Remedies.Where(remedy => remedy is { To: null, ArrivesAtTried: false }).Select(RemedyText.NoHelp)];
         if (useless.Length > 0)
         {
             page.Text($"No help on {(useless.Length == 1 ? "its" : "their")} own: {string.Join("; ", useless)}.");
@@ -46,7 +53,7 @@ internal static class CureText
 
     private static void NotTried(Page page, MoveReport report, MountAxis axis, Diagnosis diagnosis)
     {
-        if (diagnosis.Remedies.All(remedy => remedy.Kind != RemedyKind.MoreCurrent))
+        if (diagnosis.Cause != FailureCause.Clutch && diagnosis.Remedies.All(remedy => remedy.Kind != RemedyKind.MoreCurrent))
         {
             page.Text($"The slew current, {Units.Current(report.Setup.Axis(axis).Drive.SlewCurrentAmperes)}, is at the motor's rated current already.");
         }

@@ -68,13 +68,17 @@ internal static class FiguresText
         }
 
         string band = $"+-{Units.SmallAngle(settling.ToleranceRadians)}";
-        yield return ("settles to its rest", settling.AgainstRestSeconds is { } rest ? $"{After(rest)} the slew, to within {band} of where it stays" : $"not to within {band} in the time watched");
+        yield return ("settles to its rest", settling.AgainstRestSeconds is { } rest ? $"{After(rest)} the slew, to within {band} of where it stays{Graze(settling)}" : $"not to within {band} in the time watched");
         yield return ("settles to the target", settling.AgainstCommandSeconds is { } command
             ? $"{After(command)} the slew, to within {band} of the command"
             : $"no: it does not stay within {band} of the command (see the offset)");
+        yield return ("ripple at rest", $"up to {Units.SmallAngle(settling.RippleRadians)} about where it rests, at the end of the watch");
         yield return ("overshoot", Units.SmallAngle(settling.OvershootRadians) + " beyond the final rest");
         yield return ("jump as current falls", settling.HoldJumpRadians is { } jump ? Units.Offset(jump) : "none seen (the current does not change in the time watched)");
     }
+
+    private static string Graze(Settling settling) =>
+        settling.Grazes ? "; a peak just touches that band, so a tolerance a little wider or narrower changes this time a good deal" : "";
 
     private static string After(double seconds) => seconds > 0.0 ? Units.Time(seconds) + " after" : "at the end of";
 

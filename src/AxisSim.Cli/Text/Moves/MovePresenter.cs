@@ -75,7 +75,7 @@ internal static class MovePresenter
 
         if (result.Diagnosis is { } diagnosis)
         {
-            page.Text(CauseText.Cause(diagnosis.Cause));
+            page.Text(CauseText.Cause(diagnosis));
             page.Text(CauseText.Shares(outcome, diagnosis.Shares));
             page.Text($"The same move, run again with one thing changed: {string.Join("; ", CauseText.Counterfactuals(diagnosis.Counterfactuals))}.");
         }

@@ -26,11 +26,12 @@ internal static class RemedyText
             RemedyKind.MoreCurrent => new($"More slew current: {Units.Current(to)} instead of {Units.Current(remedy.From)}; the motor is rated for {Say.With(model.Motor.RatedCurrentAmperes, "A")} peak.", [$"{key}.drive.slew_current={Up(to)} A"]),
             RemedyKind.Changeover => Changeover(key, remedy.From, to),
             RemedyKind.MoreVoltage => Voltage(model, key, remedy.From, to),
+            RemedyKind.FirmerClutch => new($"A firmer clutch: tighten it to hold at least {Up(to)} N m about the axis instead of {Units.AxisTorque(remedy.From)}, but no more than its maker allows.", [$"{key}.clutch.slip_torque={Up(to)} N*m"]),
             _ => Balance(report, axis, remedy.From, to),
         };
     }
 
-    /// <summary>A remedy that does not help, named with how far it was tried.</summary>
+    /// <summary>A remedy that does not help enough, named with how far it was tried.</summary>
     public static string NoHelp(Remedy remedy) => remedy.Kind switch
     {
         RemedyKind.LongerRamp => $"a longer ramp (tried up to {Units.Time(remedy.Tried)})",
@@ -38,6 +39,7 @@ internal static class RemedyText
         RemedyKind.MoreCurrent => $"more slew current (tried up to {Say.With(remedy.Tried, "A")} peak)",
         RemedyKind.Changeover => "another changeover speed",
         RemedyKind.MoreVoltage => $"a higher supply voltage (tried up to {Say.With(remedy.Tried, "V")})",
+        RemedyKind.FirmerClutch => $"a firmer clutch (tried up to {Units.AxisTorque(remedy.Tried)})",
         _ => $"better balance (tried down to {Units.AxisTorque(remedy.Tried)})",
     };
 
@@ -86,7 +88,7 @@ internal static class RemedyText
 
         string command = CommandText.Of("balance", report.File, report.Settings, []);
         return CounterweightMove.Try(report, axis, to) is { } move
-            ? new($"{sentence} The counterweight at {move.Words} does that; {command} shows the rest.", move.Settings)
+            ? new($"{sentence} The counterweight {move.Words}; axissim balance shows the rest.", move.Settings)
             : new($"{sentence} To see where weights and payload should go: {command}", []);
     }
 

@@ -35,7 +35,7 @@ internal static class SlewText
         }
 
         string end = Math.Abs(rest - from) < Math.Abs(rest - to) ? "before its start" : "past its target";
-        return $"It comes to rest {Units.SmallAngle(beyond)} {end}: out of step, the load can drive the axis to where no move was planned, back past its start too. Keep pier, cables and people clear of that way.";
+        return $"It comes to rest {Units.SmallAngle(beyond)} {end}. Once motor or clutch lets go, the load can drive the axis to where no move was planned, back past its start too. Keep pier, cables and people clear of that way.";
     }
 
     private static (double From, double To) Ends(MoveSettings move, MountAxis axis) => axis == MountAxis.Polar

@@ -20,7 +20,7 @@ internal static class UnsettledText
         AxisModel model = report.Setup.Axis(outcome.Axis);
         bool tracks = outcome.Axis == MountAxis.Polar && move.FollowUp == FollowUp.Sidereal;
         string tolerance = Units.SmallAngle(move.SettleToleranceRadians);
-        page.Text($"The motor keeps step, but {Units.Time(move.ObserveSeconds)} after the slew the axis still moves by more than {tolerance}: it swings on its stiffness, {(tracks ? "sticks and slips as it tracks, " : "")}follows wind or periodic error, or the watch is too short.");
+        page.Text($"The motor keeps step, but in the {Units.Time(move.ObserveSeconds)} watched after the slew the axis does not come to stay within {tolerance} of one place, or too late to be sure of it: it swings on its stiffness, {(tracks ? "sticks and slips as it tracks, " : "")}follows wind or periodic error, or the watch is too short.");
         if (tracks && direction < 0.0)
         {
             page.Text($"The slew ends against the direction of tracking. Before the axis follows the sky, the drive must cross the backlash of {Units.SmallAngle(model.Train.BacklashRadians)} and wind the train up the other way, which takes about {Units.Time(TakeUpSeconds(model))} at the sidereal rate.");

@@ -81,6 +81,31 @@ public sealed class RemedyTextTests
         Assert.Contains("axissim balance \"my mount.toml\" --set \"polar.motion.ramp_time=2 s\"", finer.Sentence, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Better_balance_names_the_nearest_place_of_the_counterweight_too()
+    {
+        // Paper: at most 6 N m at polar -5 deg, where the bar hangs most across: (6 kg m - 14 kg x d) x g cos 54.4 deg cos 5 deg = 6 N m at d = 0.3532 m.
+        var remedy = new Remedy(RemedyKind.BetterBalance, 9.96, 6.0, 5.4);
+        string sentence = RemedyText.Advice(SampleReports.Stalling(), MountAxis.Polar, remedy, 6.0).Sentence;
+        Assert.Contains("does that from 0.354 m on from the polar axis instead of 0.3 m, and balances best at 0.429 m", sentence, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_firmer_clutch_is_read_back_and_not_weaker()
+    {
+        RemedyAdvice advice = Advice(RemedyKind.FirmerClutch, 60.0, 71.23456);
+        Assert.InRange(Apply(advice).Train.ClutchNewtonMetres, 71.23456, 71.23456 * (1.0 + FourDigits));
+        Assert.Contains("no more than its maker allows", advice.Sentence, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Every_kind_of_remedy_has_words_of_its_own_whether_it_helps_or_not()
+    {
+        Remedy[] remedies = [.. Enum.GetValues<RemedyKind>().Select(kind => new Remedy(kind, 1.0, 1.1, 1.1))];
+        Assert.Distinct(remedies.Select(RemedyText.NoHelp));
+        Assert.Distinct(remedies.Select(remedy => RemedyText.Advice(SampleReports.Arriving(), MountAxis.Polar, remedy, 1.1).Sentence));
+    }
+
     private static RemedyAdvice Advice(RemedyKind kind, double from, double to) =>
         RemedyText.Advice(SampleReports.Arriving(), MountAxis.Polar, new Remedy(kind, from, to, to), to);
 

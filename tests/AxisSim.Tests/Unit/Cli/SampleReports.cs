@@ -46,7 +46,18 @@ internal static class SampleReports
             slip with
             {
                 Outcome = slip.Outcome with { Verdict = Verdict.ClutchSlips, Loss = null, LostFullSteps = 0, ClutchSlipSeconds = 0.42, ClutchSlipRadians = 1.5 * Degree },
-                Diagnosis = slip.Diagnosis! with { Cause = FailureCause.Clutch, Remedies = [.. slip.Diagnosis.Remedies.Select(remedy => remedy with { To = null })] },
+                Diagnosis = slip.Diagnosis! with
+                {
+                    Cause = FailureCause.Clutch,
+                    Counterfactuals = [new(Counterfactual.WithoutImbalance, false), new(Counterfactual.RigidClutch, true)],
+                    Remedies =
+                    [
+                        new(RemedyKind.FirmerClutch, 60.0, 72.0, 480.0),
+                        new(RemedyKind.LongerRamp, 2.0, null, 16.0, ArrivesAtTried: true),
+                        new(RemedyKind.LowerSlewRate, 3.0 * Degree, null, 0.6 * Degree),
+                        new(RemedyKind.MoreVoltage, 24.0, null, 96.0),
+                    ],
+                },
             },
             swing with { Outcome = swing.Outcome with { Verdict = Verdict.DoesNotSettle, Settling = new Settling(null, null, 12.0 * ArcSecond, null, 2.0 * ArcSecond, 0.0, 0.1 * ArcSecond, false) } },
         ]) with
