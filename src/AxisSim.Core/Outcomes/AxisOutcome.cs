@@ -58,14 +58,21 @@ public sealed record TorqueMargin(double Value, double TimeSeconds, double Neede
 public sealed record LoadFactor(double Value, bool AtLeast, bool Sharp = true);
 
 /// <summary>Final offset of the payload from its command, rad, split by cause; positive is towards greater angles. The parts add up to the total.</summary>
-/// <param name="Total">Payload less command at the end of the run.</param>
-/// <param name="Backlash">Part due to the position in the backlash.</param>
-/// <param name="WindUp">Part due to the elastic wind-up of the train under gravity and wind, with the rotor's load angle.</param>
-/// <param name="Friction">Part held by friction: the twist that would relax if friction vanished.</param>
-/// <param name="Periodic">Part due to periodic error.</param>
-/// <param name="Flexure">Bend of a flexible payload against its axis; 0 when rigid.</param>
-/// <param name="Slipped">Part due to lost steps and a slipping clutch.</param>
-public sealed record OffsetSplit(double Total, double Backlash, double WindUp, double Friction, double Periodic, double Flexure, double Slipped);
+/// <param name="TotalRadians">Payload less command at the end of the run.</param>
+/// <param name="BacklashRadians">Part due to the position in the backlash.</param>
+/// <param name="WindUpRadians">Part due to the elastic wind-up of the train under gravity and wind, with the rotor's load angle.</param>
+/// <param name="FrictionRadians">Part held by friction: the twist that would relax if friction vanished.</param>
+/// <param name="PeriodicRadians">Part due to periodic error.</param>
+/// <param name="FlexureRadians">Bend of a flexible payload against its axis; 0 when rigid.</param>
+/// <param name="SlippedRadians">Part due to lost steps and a slipping clutch.</param>
+public sealed record OffsetSplit(
+    double TotalRadians,
+    double BacklashRadians,
+    double WindUpRadians,
+    double FrictionRadians,
+    double PeriodicRadians,
+    double FlexureRadians,
+    double SlippedRadians);
 
 /// <summary>Facts that follow from the settings without simulation.</summary>
 public sealed record DerivedFacts

@@ -59,13 +59,19 @@ public enum Counterfactual
 public sealed record CounterfactualResult(Counterfactual Change, bool Arrives);
 
 /// <summary>Shaft torques at the moment of failure, N m, in the direction of motion.</summary>
-/// <param name="Inertia">To accelerate rotor, train and load.</param>
-/// <param name="Imbalance">To lift the imbalance (negative when it helps).</param>
-/// <param name="Wind">To stand against the wind (negative when it helps).</param>
-/// <param name="Friction">Friction of bearings and seals.</param>
-/// <param name="WormLoss">Lost in worm and stages.</param>
-/// <param name="Available">Pull-out torque at that speed and mode.</param>
-public sealed record TorqueShares(double Inertia, double Imbalance, double Wind, double Friction, double WormLoss, double Available);
+/// <param name="InertiaNewtonMetres">To accelerate rotor, train and load.</param>
+/// <param name="ImbalanceNewtonMetres">To lift the imbalance (negative when it helps).</param>
+/// <param name="WindNewtonMetres">To stand against the wind (negative when it helps).</param>
+/// <param name="FrictionNewtonMetres">Friction of bearings and seals.</param>
+/// <param name="WormLossNewtonMetres">Lost in worm and stages.</param>
+/// <param name="AvailableNewtonMetres">Pull-out torque at that speed and mode.</param>
+public sealed record TorqueShares(
+    double InertiaNewtonMetres,
+    double ImbalanceNewtonMetres,
+    double WindNewtonMetres,
+    double FrictionNewtonMetres,
+    double WormLossNewtonMetres,
+    double AvailableNewtonMetres);
 
 /// <summary>A setting whose change may cure a failure.</summary>
 public enum RemedyKind

@@ -89,10 +89,10 @@ internal static class FailureStudy
 
         (FailureCause Cause, double Share, Counterfactual Change)[] loads =
         [
-            (FailureCause.Imbalance, shares.Imbalance, Counterfactual.WithoutImbalance),
-            (FailureCause.Wind, shares.Wind, Counterfactual.WithoutWind),
-            (FailureCause.Friction, shares.Friction, Counterfactual.WithoutFriction),
-            (FailureCause.Inertia, shares.Inertia, Counterfactual.TenthOfInertia),
+            (FailureCause.Imbalance, shares.ImbalanceNewtonMetres, Counterfactual.WithoutImbalance),
+            (FailureCause.Wind, shares.WindNewtonMetres, Counterfactual.WithoutWind),
+            (FailureCause.Friction, shares.FrictionNewtonMetres, Counterfactual.WithoutFriction),
+            (FailureCause.Inertia, shares.InertiaNewtonMetres, Counterfactual.TenthOfInertia),
         ];
         (FailureCause Cause, double Share, Counterfactual Change)[] curing = [.. loads.Where(l => Arrives(l.Change))];
         return curing.Length > 0 ? curing.MaxBy(l => l.Share).Cause : FailureCause.Combined;
@@ -111,7 +111,7 @@ internal static class FailureStudy
         AxisModel model = setup.Axis(axis);
         double Formula(double volts) => PullOutLaw.OnDrive(model.Motor, model.Drive, loss.FullStepping, volts, Math.Abs(loss.MotorSpeedRadiansPerSecond));
         double torque = Formula(model.Drive.SupplyVolts);
-        double needed = shares.Inertia + shares.Imbalance + shares.Wind + shares.Friction + shares.WormLoss;
+        double needed = shares.InertiaNewtonMetres + shares.ImbalanceNewtonMetres + shares.WindNewtonMetres + shares.FrictionNewtonMetres + shares.WormLossNewtonMetres;
         return Math.Abs(needed) < FarMore * torque && Formula(10.0 * model.Drive.SupplyVolts) < HardlyMore * torque 
             && CurveStudy.PullOut(setup, axis, loss.FullStepping, Math.Abs(loss.MotorSpeedRadiansPerSecond)) < CurveStudy.UnstableShare * torque;
     }

@@ -35,7 +35,7 @@ public sealed class DefaultStepTests
         AxisResult fine = MoveStudy.Run(setup, axis, new MoveOptions { Explain = false, StepSeconds = Fine });
         Assert.Equal(Verdict.Arrives, fine.Outcome.Verdict);
         Assert.Equal(Verdict.Arrives, normal.Outcome.Verdict);
-        Assert.Equal(0.0, (normal.Outcome.Offset.Total - fine.Outcome.Offset.Total) / BenchmarkCase.Arcsecond, tolerance);
+        Assert.Equal(0.0, (normal.Outcome.Offset.TotalRadians - fine.Outcome.Offset.TotalRadians) / BenchmarkCase.Arcsecond, tolerance);
         Assert.Equal(0.0, (normal.Outcome.Settling!.RestRadians - fine.Outcome.Settling!.RestRadians) / BenchmarkCase.Arcsecond, FinalArcseconds);
         double least = fine.Outcome.Settling.AgainstRestSeconds!.Value;
         double most = least;

@@ -31,14 +31,14 @@ internal static class CauseText
     /// <summary>The torques at the moment of failure in a sentence or two.</summary>
     public static string Shares(AxisOutcome outcome, TorqueShares shares)
     {
-        double needed = shares.Inertia + shares.Imbalance + shares.Wind + shares.Friction + shares.WormLoss;
-        string balance = Load(shares.Imbalance, "imbalance") + (shares.Wind == 0.0 ? "" : ", " + Load(shares.Wind, "wind"));
+        double needed = shares.InertiaNewtonMetres + shares.ImbalanceNewtonMetres + shares.WindNewtonMetres + shares.FrictionNewtonMetres + shares.WormLossNewtonMetres;
+        string balance = Load(shares.ImbalanceNewtonMetres, "imbalance") + (shares.WindNewtonMetres == 0.0 ? "" : ", " + Load(shares.WindNewtonMetres, "wind"));
         string when = outcome.Loss is not null ? "at that moment" : outcome.ClutchSlipSeconds is not null ? "as the clutch gives way" : "at the hardest moment";
         string text = $"Torque at the motor's shaft {when}: needed {Units.ShaftTorque(needed)}, which is " +
-            $"{Units.ShaftTorque(shares.Inertia)} to {(shares.Inertia < 0.0 ? "slow down" : "accelerate")}, {balance}, {Units.ShaftTorque(shares.Friction)} for friction of bearings and seals, " +
-            $"and {Units.ShaftTorque(shares.WormLoss)} lost in worm and stages. The motor can pull {Units.ShaftTorque(shares.Available)} there before it loses step.";
-        return needed < shares.Available && outcome.Verdict == Verdict.Stalls
-            ? text + $" That leaves only {Units.Percent(1.0 - (needed / shares.Available))} for the swings of the rotor, which is not enough."
+            $"{Units.ShaftTorque(shares.InertiaNewtonMetres)} to {(shares.InertiaNewtonMetres < 0.0 ? "slow down" : "accelerate")}, {balance}, {Units.ShaftTorque(shares.FrictionNewtonMetres)} for friction of bearings and seals, " +
+            $"and {Units.ShaftTorque(shares.WormLossNewtonMetres)} lost in worm and stages. The motor can pull {Units.ShaftTorque(shares.AvailableNewtonMetres)} there before it loses step.";
+        return needed < shares.AvailableNewtonMetres && outcome.Verdict == Verdict.Stalls
+            ? text + $" That leaves only {Units.Percent(1.0 - (needed / shares.AvailableNewtonMetres))} for the swings of the rotor, which is not enough."
             : text;
     }
 

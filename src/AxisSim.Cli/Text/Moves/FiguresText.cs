@@ -83,9 +83,9 @@ internal static class FiguresText
     private static string After(double seconds) => seconds > 0.0 ? Units.Time(seconds) + " after" : "at the end of";
 
     private static string Offset(OffsetSplit offset) =>
-        $"{Units.Offset(offset.Total)} from the command: backlash {Units.Offset(offset.Backlash)}, wind-up {Units.Offset(offset.WindUp)}, friction {Units.Offset(offset.Friction)}, periodic error {Units.Offset(offset.Periodic)}{Bend(offset)}";
+        $"{Units.Offset(offset.TotalRadians)} from the command: backlash {Units.Offset(offset.BacklashRadians)}, wind-up {Units.Offset(offset.WindUpRadians)}, friction {Units.Offset(offset.FrictionRadians)}, periodic error {Units.Offset(offset.PeriodicRadians)}{Bend(offset)}";
 
-    private static string Bend(OffsetSplit offset) => offset.Flexure == 0.0 ? "" : $", bend of the payload {Units.Offset(offset.Flexure)}";
+    private static string Bend(OffsetSplit offset) => offset.FlexureRadians == 0.0 ? "" : $", bend of the payload {Units.Offset(offset.FlexureRadians)}";
 
     private static IEnumerable<(string Name, string Value)> Power(AxisModel model, AxisOutcome outcome)
     {

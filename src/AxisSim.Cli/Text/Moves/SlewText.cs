@@ -27,7 +27,7 @@ internal static class SlewText
     public static string? Runaway(MountSetup setup, AxisOutcome outcome)
     {
         (double from, double to) = Ends(setup.Move, outcome.Axis);
-        double rest = to + outcome.Offset.Total;
+        double rest = to + outcome.Offset.TotalRadians;
         double beyond = Math.Max(Math.Min(from, to) - rest, rest - Math.Max(from, to));
         if (outcome.Verdict == Verdict.Arrives || !(beyond > PathSlackRadians))
         {

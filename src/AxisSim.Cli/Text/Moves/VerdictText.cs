@@ -72,7 +72,7 @@ internal static class VerdictText
 
     // An axis may settle and still rest off its target: whoever points with it must know.
     private static string Beside(AxisOutcome outcome) => outcome.Settling is { AgainstCommandSeconds: null }
-        ? $" It does not rest on its target: it ends {Units.SmallAngle(Math.Abs(outcome.Offset.Total))} off the command."
+        ? $" It does not rest on its target: it ends {Units.SmallAngle(Math.Abs(outcome.Offset.TotalRadians))} off the command."
         : "";
 
     // "Arrives" alone would be read as "on target".
@@ -85,8 +85,8 @@ internal static class VerdictText
         }
 
         string by = off.Count == 1 && results.Count == 1
-            ? Units.SmallAngle(Math.Abs(off[0].Offset.Total))
-            : Say.List([.. off.Select(outcome => $"{Units.SmallAngle(Math.Abs(outcome.Offset.Total))} in {(outcome.Axis == MountAxis.Polar ? "hour angle" : "declination")}")]);
+            ? Units.SmallAngle(Math.Abs(off[0].Offset.TotalRadians))
+            : Say.List([.. off.Select(outcome => $"{Units.SmallAngle(Math.Abs(outcome.Offset.TotalRadians))} in {(outcome.Axis == MountAxis.Polar ? "hour angle" : "declination")}")]);
         return $", but off its target by {by}";
     }
 

@@ -19,10 +19,10 @@ public sealed class CauseTextTests
     {
         // Paper: 6.7 + 27.3 + 20 + 10.3 + 112 = 176.3 mN m against the wind, 136.3 mN m with it.
         var sample = SampleReports.Stalling().Results[0];
-        string against = CauseText.Shares(sample.Outcome, sample.Diagnosis!.Shares with { Wind = 0.020 });
+        string against = CauseText.Shares(sample.Outcome, sample.Diagnosis!.Shares with { WindNewtonMetres = 0.020 });
         Assert.Contains("needed 176 mN m", against, StringComparison.Ordinal);
         Assert.Contains("27.3 mN m against imbalance, 20 mN m against wind,", against, StringComparison.Ordinal);
-        string with = CauseText.Shares(sample.Outcome, sample.Diagnosis.Shares with { Wind = -0.020 });
+        string with = CauseText.Shares(sample.Outcome, sample.Diagnosis.Shares with { WindNewtonMetres = -0.020 });
         Assert.Contains("needed 136 mN m", with, StringComparison.Ordinal);
         Assert.Contains("20 mN m less because wind helps", with, StringComparison.Ordinal);
         Assert.DoesNotContain("wind", CauseText.Shares(sample.Outcome, sample.Diagnosis.Shares), StringComparison.Ordinal);

@@ -36,7 +36,7 @@ public sealed class SlewTextTests
     {
         MoveReport report = SampleReports.Stalling();
         AxisOutcome outcome = report.Results[0].Outcome;
-        string? text = SlewText.Runaway(report.Setup, outcome with { Offset = outcome.Offset with { Total = totalDegrees * Degree } });
+        string? text = SlewText.Runaway(report.Setup, outcome with { Offset = outcome.Offset with { TotalRadians = totalDegrees * Degree } });
         Assert.Equal(words is not null, text is not null);
         Assert.Contains(words ?? "", text ?? "", StringComparison.Ordinal);
     }

@@ -29,8 +29,8 @@ public sealed class MoveStudyTests
         };
         AxisOutcome outcome = MoveStudy.Run(BenchmarkCase.Setup(axis, imbalance, 20 * BenchmarkCase.Degree, 2.0), MountAxis.Polar, Plain).Outcome;
         OffsetSplit o = outcome.Offset;
-        Assert.Equal(o.Total, o.Backlash + o.WindUp + o.Friction + o.Periodic + o.Flexure + o.Slipped, 1e-12);
-        Assert.Equal(outcome.Verdict == Verdict.Stalls, o.Slipped != 0.0);
+        Assert.Equal(o.TotalRadians, o.BacklashRadians + o.WindUpRadians + o.FrictionRadians + o.PeriodicRadians + o.FlexureRadians + o.SlippedRadians, 1e-12);
+        Assert.Equal(outcome.Verdict == Verdict.Stalls, o.SlippedRadians != 0.0);
     }
 
     /// <summary>
