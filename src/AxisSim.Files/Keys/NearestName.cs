@@ -14,7 +14,8 @@ internal static class NearestName
         int least = int.MaxValue;
         foreach (string candidate in names)
         {
-            int distance = Distance(name, candidate);
+            // A name cut short at a word ("ramp" for "ramp_time") counts as one slip, however much is missing.
+            int distance = name.Length > 1 && candidate.StartsWith(name + "_", StringComparison.OrdinalIgnoreCase) ? 1 : Distance(name, candidate);
             if (distance < least)
             {
                 (best, least) = (candidate, distance);

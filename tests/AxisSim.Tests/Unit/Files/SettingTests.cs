@@ -46,6 +46,7 @@ public sealed class SettingTests
 
     [Theory]
     [InlineData("polar.drive.slew_curent=1 A", "polar.drive.slew_curent", "write: --set polar.drive.slew_current=\"1 A\"")]
+    [InlineData("polar.motion.ramp=2 s", "polar.motion.ramp", "write: --set polar.motion.ramp_time=\"2 s\"")]
     [InlineData("payload.tub.mass=16 kg", "payload.tub.mass", "items of payload: tube, mirror, camera, guider, plate; write: --set payload.tube.mass=\"16 kg\"")]
     [InlineData("polar.stages.gear.ratio=5", "polar.stages.gear.ratio", "items of polar.stages: belt")]
     [InlineData("slew_current", "", "there is no = in it")]
