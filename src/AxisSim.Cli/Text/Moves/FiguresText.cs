@@ -78,7 +78,7 @@ internal static class FiguresText
     }
 
     private static string Graze(Settling settling) =>
-        settling.Grazes ? "; a peak just touches that band, so a tolerance a little wider or narrower changes this time a good deal" : "";
+        settling.Grazes ? " (roughly: a peak grazes the band)" : "";
 
     private static string After(double seconds) => seconds > 0.0 ? Units.Time(seconds) + " after" : "at the end of";
 
