@@ -5,7 +5,8 @@ namespace AxisSim.Core.Dynamics;
 /// <summary>The step in use, and why it is shorter than asked for, if it is.</summary>
 /// <param name="StepSeconds">Step, s.</param>
 /// <param name="Reason">Null when the asked step is used.</param>
-public sealed record StepChoice(double StepSeconds, string? Reason)
+/// <param name="Workable">False when even the shortest step is too long for the fastest motion: such a setup is not simulated.</param>
+public sealed record StepChoice(double StepSeconds, string? Reason, bool Workable = true)
 {
     /// <summary>The step that is used when none is asked for, s.</summary>
     public const double DefaultSeconds = 50e-6;
@@ -31,15 +32,16 @@ public sealed record StepChoice(double StepSeconds, string? Reason)
         }
 
         double step = Array.Find(Steps, s => s <= limit && s <= askedSeconds);
-        if (step == 0.0)
+        bool workable = step > 0.0;
+        if (!workable)
         {
             step = Steps[^1];
         }
 
         string why = bySpeed <= byMode
             ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"the motor turns {electrical * askedSeconds:0.00} electrical rad in {askedSeconds * 1e6:0.##} us; up to {GreatestSweepRadians} is accurate")
-            : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"the fastest mechanical mode ({fastestModeRadiansPerSecond / (2.0 * Math.PI):0} Hz) turns {fastestModeRadiansPerSecond * askedSeconds:0.00} rad in {askedSeconds * 1e6:0.##} us; up to {GreatestModeRadians} is accurate");
-        return new StepChoice(step, why);
+            : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"the fastest swing or decay ({fastestModeRadiansPerSecond:0} rad/s) goes through {fastestModeRadiansPerSecond * askedSeconds:0.00} rad in {askedSeconds * 1e6:0.##} us; up to {GreatestModeRadians} is accurate");
+        return new StepChoice(step, why, workable);
     }
 
     internal static StepChoice For(double askedSeconds, AxisModel model, AxisParameters parameters, MotorPlan plan)
@@ -63,6 +65,16 @@ public sealed record StepChoice(double StepSeconds, string? Reason)
             mode = Math.Max(mode, Math.Sqrt(parameters.PayloadStiffness / parameters.PayloadInertia));
         }
 
-        return For(askedSeconds, model.Motor.RotorTeeth, plan.PeakSpeed, mode);
+        return For(askedSeconds, model.Motor.RotorTeeth, plan.PeakSpeed, Math.Max(mode, Decay(parameters)));
+    }
+
+    /// <summary>Fastest decay by viscous damping, 1/s.</summary>
+    private static double Decay(AxisParameters p)
+    {
+        double node = p.ShaftInertia > 0.0 ? p.ShaftInertia : p.RotorInertia;
+        double decay = Math.Max((p.RotorViscous + p.PlanDamping) / p.RotorInertia, (p.AxisViscous + p.Mesh.Damping) / p.AxisInertia);
+        decay = Math.Max(decay, p.Mesh.Damping / (p.WormRatio * p.WormRatio * node));
+        decay = p.ShaftInertia > 0.0 ? Math.Max(decay, p.StageMesh.Damping / p.ShaftInertia) : decay;
+        return p.PayloadInertia > 0.0 ? Math.Max(decay, p.PayloadDamping * ((1.0 / p.PayloadInertia) + (1.0 / p.AxisInertia))) : decay;
     }
 }

@@ -65,6 +65,9 @@ public static class MoveStudy
     /// <summary>Time after the fall of the current at which the axis is compared with a twin whose current does not fall, s.</summary>
     private const double JumpSeconds = 0.15;
 
+    /// <summary>The step that a run of one axis would take when <paramref name="askedSeconds"/> is asked for.</summary>
+    public static StepChoice Step(MountSetup setup, MountAxis axis, double askedSeconds) => new MoveRun(setup, axis, new MovePlan(setup), askedSeconds).Choice;
+
     /// <summary>Runs one axis; the other follows its own plan.</summary>
     public static AxisResult Run(MountSetup setup, MountAxis axis, MoveOptions options)
     {

@@ -81,7 +81,7 @@ internal sealed class PullOutRun
     /// <summary>Load at which sync is lost, N m; 0 when it is lost before the load begins.</summary>
     private double UntilLost(double start, double slope, double most)
     {
-        double step = StepChoice.For(StepChoice.DefaultSeconds, _motor.RotorTeeth, _speed, 0.0).StepSeconds;
+        double step = StepChoice.For(StepChoice.DefaultSeconds, _motor.RotorTeeth, _speed, Fastest()).StepSeconds;
         double switchTime = _runUp + 0.02;
         double loadFrom = switchTime + 0.05;
         double end = loadFrom + 0.05 + Math.Max(0.0, (most - start) / slope);
@@ -114,6 +114,13 @@ internal sealed class PullOutRun
         }
 
         return most;
+    }
+
+    /// <summary>Fastest swing of the rotor on its field, or decay by damping, rad/s.</summary>
+    private double Fastest()
+    {
+        double field = _motor.RotorTeeth * ((_motor.TorqueConstantNewtonMetresPerAmpere * _drive.SlewCurrentAmperes * Math.Sqrt(2.0)) + (4.0 * _motor.DetentTorqueNewtonMetres));
+        return Math.Max(Math.Sqrt(field / _inertia), (_motor.ViscousNewtonMetreSecondsPerRadian + _drive.DampingNewtonMetreSecondsPerRadian) / _inertia);
     }
 
     private readonly record struct RunUp(double Speed, double Seconds)

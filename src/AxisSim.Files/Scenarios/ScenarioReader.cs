@@ -41,7 +41,8 @@ public static class ScenarioReader
         }
 
         Scenario scenario = ScenarioBinding.Bind(values) with { Sha256 = Hash(text, settings) };
-        return new ScenarioResult(scenario, document.Problems.Sorted());
+        StepChecks.Report(scenario.Setup, document);
+        return new ScenarioResult(document.Problems.HasErrors ? null : scenario, document.Problems.Sorted());
     }
 
     // Once a section header is broken, what follows it seems to be in the wrong place: only the syntax is reported then.

@@ -62,4 +62,17 @@ public sealed class RunTests
         Assert.Equal(50e-6, plain.Choice.StepSeconds);
         Assert.Null(plain.Choice.Reason);
     }
+
+    /// <summary>Damping shortens the step too: 0.05 N m s/rad on 6e-6 kg m2 decays with 8300 1/s, 0.42 in 50 us; and what no step can follow is refused by the reader.</summary>
+    [Fact]
+    public void DampingShortensTheStepAndTheImpossibleIsRefused()
+    {
+        AxisModel damped = BenchmarkCase.Axis with { Motor = BenchmarkCase.Motor with { ViscousNewtonMetreSecondsPerRadian = 0.05 } };
+        MountSetup setup = BenchmarkCase.Setup(damped, 4.0, 0.1, 0.5);
+        Assert.Equal(40e-6, MoveStudy.Step(setup, MountAxis.Polar, 50e-6).StepSeconds);
+        string nominal = File.ReadAllText(Repository.PathOf("scenarios", "nominal.toml"));
+        AxisSim.Files.Scenarios.ScenarioResult result = AxisSim.Files.Scenarios.ScenarioReader.ReadText(nominal, "n.toml", ["polar.motor.rotor_inertia=1e-15 kg*m^2"]);
+        Assert.Null(result.Scenario);
+        Assert.Contains("too fast for the shortest step", Assert.Single(result.Problems).ToString(), StringComparison.Ordinal);
+    }
 }
