@@ -22,6 +22,7 @@ internal readonly record struct DriveEvent(double TimeSeconds, double CurrentAmp
 internal struct PhaseCommand
 {
     private const double QuarterTurn = 0.5 * Math.PI;
+    private const double QuarterTurnsPerRadian = 2.0 / Math.PI;
     private readonly MicrostepTable _table;
     private readonly double _teeth;
     private readonly double _fraction;
@@ -63,8 +64,8 @@ internal struct PhaseCommand
         }
 
         double level = _current * _fraction;
-        double first = Math.Floor(from / QuarterTurn);
-        double last = Math.Floor(to / QuarterTurn);
+        double first = Math.Floor(from * QuarterTurnsPerRadian);
+        double last = Math.Floor(to * QuarterTurnsPerRadian);
         (double a, double b) = Signs(first);
         if (first == last)
         {
@@ -98,7 +99,7 @@ internal struct PhaseCommand
     {
         if (FullStepping)
         {
-            (double a, double b) = Signs(Math.Floor(0.5 * (from + to) / QuarterTurn));
+            (double a, double b) = Signs(Math.Floor(0.5 * (from + to) * QuarterTurnsPerRadian));
             return (_current * _fraction * a, _current * _fraction * b);
         }
 

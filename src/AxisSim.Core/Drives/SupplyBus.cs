@@ -11,6 +11,7 @@ namespace AxisSim.Core.Drives;
 internal struct SupplyBus
 {
     private readonly double _open;
+    private readonly double _perOpen;
     private readonly double _resistance;
     private readonly double _capacitance;
     private readonly double _limit;
@@ -20,6 +21,7 @@ internal struct SupplyBus
     public SupplyBus(ChopperDrive drive, double stepSeconds)
     {
         _open = drive.SupplyVolts;
+        _perOpen = 1.0 / _open;
         _resistance = drive.SupplyResistanceOhms;
         _capacitance = drive.BusCapacitanceFarads;
         _limit = drive.BrakeLimitVolts;
@@ -43,7 +45,7 @@ internal struct SupplyBus
     {
         if (_resistance <= 0.0)
         {
-            SupplyAmperes = watts / _open;
+            SupplyAmperes = watts * _perOpen;
             return;
         }
 

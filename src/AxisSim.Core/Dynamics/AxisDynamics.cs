@@ -107,8 +107,12 @@ internal struct AxisDynamics<TMotor, TLoad>
         double rub = mesh * _inverseWormRatio;
 
         // Kick of the rotor, and of the worm shaft where the stages are elastic.
-        double push = MotorTorque - (_p.RotorViscous * rotorSpeed) - (_p.PlanDamping * (rotorSpeed - step.PlanRateRadiansPerSecond))
-            + Load.RotorTorque(step.StartSeconds, h, rotor);
+        double push = MotorTorque - (_p.RotorViscous * rotorSpeed) + Load.RotorTorque(step.StartSeconds, h, rotor);
+        if (_p.PlanDamping > 0.0)
+        {
+            push -= _p.PlanDamping * (rotorSpeed - step.PlanRateRadiansPerSecond);
+        }
+
         double newRotorSpeed;
         double overrun;
         if (_hasShaft)
@@ -160,7 +164,12 @@ internal struct AxisDynamics<TMotor, TLoad>
     {
         double half = 0.5 * h;
         double factor = Load.InertiaFactor(mid);
-        double scale = h * _inverseAxisInertia / factor;
+        double scale = h * _inverseAxisInertia;
+        if (factor != 1.0)
+        {
+            scale /= factor;
+        }
+
         double push = mesh + Load.AxisTorque(mid, axis) - (_p.AxisViscous * axisSpeed)
             - (Load.InertiaFactorRate * _p.AxisInertia * axisSpeed);
         if (_hasPayload)

@@ -25,6 +25,13 @@ internal struct ChopperStepper : IMotorLaw
     private double _currentA;
     private double _currentB;
     private double _blockJoules;
+    private readonly double _perStep;
+    private double _meanA;
+    private double _meanB;
+    private double _electrical;
+    private double _copper;
+    private double _stored;
+    private bool _saturated;
 
     public ChopperStepper(StepperMotor motor, ChopperDrive drive, PhaseCommand command, WindingHeat heat, double stepSeconds)
     {
@@ -32,6 +39,7 @@ internal struct ChopperStepper : IMotorLaw
         _inductance = motor.InductanceHenries;
         _regulator = drive.RegulatorSeconds;
         _step = stepSeconds;
+        _perStep = 1.0 / stepSeconds;
         _coldResistance = motor.ResistanceOhms;
         _heat = heat;
         _command = command;
@@ -43,7 +51,8 @@ internal struct ChopperStepper : IMotorLaw
     /// <summary>Winding temperature, degrees Celsius.</summary>
     public double Celsius { get; private set; }
 
-    public MotorReading Reading { get; private set; }
+    public readonly MotorReading Reading =>
+        new(_meanA, _meanB, _electrical, _copper, _stored, _bus.Volts, _bus.SupplyAmperes, _saturated);
 
     public readonly bool FullStepping => _command.FullStepping;
 
@@ -55,7 +64,11 @@ internal struct ChopperStepper : IMotorLaw
     public void IgnoreEvents() => _command.IgnoreEvents();
 
     /// <summary>Sets both phase currents, A (an initial condition).</summary>
-    public void SetCurrents(double a, double b) => (_currentA, _currentB) = (a, b);
+    public void SetCurrents(double a, double b)
+    {
+        (_currentA, _currentB) = (a, b);
+        _stored = 0.5 * _inductance * ((a * a) + (b * b));
+    }
 
     // Compiled for speed at the first call: a slew is over before the runtime would get to it by itself.
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
@@ -82,7 +95,7 @@ internal struct ChopperStepper : IMotorLaw
             double early = -0.5 * (1.0 - f) * at.Sweep;
             double late = 0.5 * f * at.Sweep;
             PhaseDecay first = PhaseDecay.Over(f * step.StepSeconds, _regulator, _inductance * _conductance);
-            PhaseDecay second = PhaseDecay.Over((1.0 - f) * step.StepSeconds, _regulator, _inductance * _conductance);
+            PhaseDecay second = _decay.After(first, (1.0 - f) * step.StepSeconds, _regulator, _inductance * _conductance);
             a = InTwo(first, second, f, startA, targets.FirstA, targets.SecondA, emfA - (early * emfB), emfA - (late * emfB), volts);
             b = InTwo(first, second, f, startB, targets.FirstB, targets.SecondB, emfB + (early * emfA), emfB + (late * emfA), volts);
         }
@@ -92,14 +105,13 @@ internal struct ChopperStepper : IMotorLaw
         double changeA = a.End - startA;
         double changeB = b.End - startB;
         double torque = _law.CurrentTorque(at, a.Mean, b.Mean, changeA, changeB);
-        double square = (a.Mean * a.Mean) + (b.Mean * b.Mean) + (((changeA * changeA) + (changeB * changeB)) / 12.0);
+        double square = (a.Mean * a.Mean) + (b.Mean * b.Mean) + (((changeA * changeA) + (changeB * changeB)) * (1.0 / 12.0));
         double copper = _resistance * square;
         double stored = 0.5 * _inductance * ((a.End * a.End) + (b.End * b.End));
-        double storedBefore = 0.5 * _inductance * ((startA * startA) + (startB * startB));
-        double electrical = copper + (torque * speedMidRadiansPerSecond) + ((stored - storedBefore) / step.StepSeconds);
+        double electrical = copper + (torque * speedMidRadiansPerSecond) + ((stored - _stored) * _perStep);
         _bus.Take(electrical, step.StepSeconds);
         _blockJoules += copper * step.StepSeconds;
-        Reading = new MotorReading(a.Mean, b.Mean, electrical, copper, stored, _bus.Volts, _bus.SupplyAmperes, a.Saturated || b.Saturated);
+        (_meanA, _meanB, _electrical, _copper, _stored, _saturated) = (a.Mean, b.Mean, electrical, copper, stored, a.Saturated || b.Saturated);
         return torque + _law.DetentTorque(at);
     }
 

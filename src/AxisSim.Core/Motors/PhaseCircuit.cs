@@ -16,16 +16,23 @@ internal readonly record struct PhaseDecay(double Regulator, double RegulatorMea
         return new PhaseDecay(regulator, regulatorMean, winding, windingMean);
     }
 
+    /// <summary>The rest of this interval after a first part of it: its decay is the quotient, so no exponential is needed.</summary>
+    public PhaseDecay After(in PhaseDecay first, double rest, double regulatorSeconds, double windingSeconds)
+    {
+        double regulator = Regulator / first.Regulator;
+        double winding = Winding / first.Winding;
+        return new PhaseDecay(regulator, Mean(regulator, rest / regulatorSeconds), winding, Mean(winding, rest / windingSeconds));
+    }
+
+    // 1 - exp(-x) without cancellation, for an edge may leave a sliver of a step.
+    private static double Mean(double end, double x) => x < Sliver ? 1.0 - (0.5 * x) + (x * x / 6.0) : (1.0 - end) / x;
+
+    private const double Sliver = 1e-5;
+
     private static (double End, double Mean) Decay(double x)
     {
-        // 1 - exp(-x) without cancellation, for an edge may leave a sliver of a step.
-        if (x < 1e-5)
-        {
-            return (1.0 - x + (0.5 * x * x), 1.0 - (0.5 * x) + (x * x / 6.0));
-        }
-
         double end = Math.Exp(-x);
-        return (end, (1.0 - end) / x);
+        return (end, Mean(end, x));
     }
 }
 

@@ -19,9 +19,9 @@ internal readonly record struct TwoPhaseLaw(double Teeth, double TorqueConstant,
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public Instant At(double rotorMid, double speedMid, double step)
     {
-        (double sin, double cos) = Math.SinCos(Teeth * rotorMid);
+        (double sin, double cos) = Numerics.SineCosine.Of(Teeth * rotorMid);
         double sweep = Teeth * speedMid * step;
-        return new Instant(sin, cos, sweep, 1.0 - (sweep * sweep / 24.0), speedMid);
+        return new Instant(sin, cos, sweep, 1.0 - (sweep * sweep * (1.0 / 24.0)), speedMid);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -34,10 +34,10 @@ internal readonly record struct TwoPhaseLaw(double Teeth, double TorqueConstant,
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public double CurrentTorque(in Instant at, double meanA, double meanB, double changeA, double changeB) =>
         TorqueConstant * ((((meanB * at.Cos) - (meanA * at.Sin)) * at.Smooth)
-            - (at.Sweep / 12.0 * ((changeA * at.Cos) + (changeB * at.Sin))));
+            - (at.Sweep * (1.0 / 12.0) * ((changeA * at.Cos) + (changeB * at.Sin))));
 
     /// <summary>Mean detent torque; sin(4x) = 4 sin x cos x (1 - 2 sin^2 x), so no further sine is needed.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public double DetentTorque(in Instant at) =>
-        -Detent * 4.0 * at.Sin * at.Cos * (1.0 - (2.0 * at.Sin * at.Sin)) * (1.0 - (16.0 * at.Sweep * at.Sweep / 24.0));
+        -Detent * 4.0 * at.Sin * at.Cos * (1.0 - (2.0 * at.Sin * at.Sin)) * (1.0 - (at.Sweep * at.Sweep * (16.0 / 24.0)));
 }
