@@ -155,9 +155,9 @@ public sealed record PowerAndHeat(
 /// <param name="OvershootRadians">Greatest excursion beyond the final rest in the direction of the approach, rad.</param>
 /// <param name="HoldJumpRadians">Jump of the axis when the current falls, rad: against a twin run whose current does not; null when it does not fall in the run.</param>
 /// <param name="ToleranceRadians">Tolerance, rad.</param>
+/// <param name="RestRadians">The final rest: mean error of the payload about plan and periodic error at the end of the run, rad.</param>
 /// <param name="RippleRadians">Greatest excursion about the final rest in the time over which it is averaged, rad.</param>
 /// <param name="Grazes">Whether a peak grazes the band: a tolerance 0.05 arcsec wider or narrower moves the settle time by over 1 ms.</param>
-/// <param name="RestRadians">The final rest: mean error of the payload about plan and periodic error at the end of the run, rad.</param>
 public sealed record Settling(double? AgainstRestSeconds, double? AgainstCommandSeconds, double OvershootRadians, double? HoldJumpRadians, double ToleranceRadians, double RestRadians, double RippleRadians, bool Grazes);
 
 /// <summary>What one axis does in one move.</summary>

@@ -79,7 +79,7 @@ public static class MoveStudy
         var record = new MoveRecord(run, model.Motor.RotorTeeth, ratio, RestWindow(setup, axis), options.FullTrace ? 0.0 : plan.EndSeconds / Samples);
         var recorder = new MoveRecorder(record);
         double fall = run.ShaftPlan.SlewSeconds + model.Drive.CurrentFallDelaySeconds;
-        bool whole = RunTo(run, ref recorder, 0.0, fall - BeforeFallSeconds, plan.EndSeconds, options);
+        bool whole = RunTo(run, ref recorder, 0.0, Math.Min(plan.EndSeconds, fall - BeforeFallSeconds), plan.EndSeconds, options);
         double? jump = whole && fall + JumpSeconds < plan.EndSeconds ? Jump(run, ref recorder, fall + JumpSeconds) : null;
         whole = whole && RunTo(run, ref recorder, run.TimeSeconds, plan.EndSeconds, plan.EndSeconds, options);
         BrokenRun? broken = run.Failure is { } failure

@@ -135,4 +135,18 @@ public sealed class MoveStudyTests
         AxisOutcome polar = MoveStudy.Run(setup, MountAxis.Polar, Plain).Outcome;
         Assert.Equal(62.0, polar.SlewSeconds, 1e-9); // 60 deg at 1 deg/s and a 2 s ramp
     }
+
+    /// <summary>A current that would fall after the end of the watch does not lengthen it, and makes no jump.</summary>
+    [Fact]
+    public void AWatchShorterThanTheDelayOfTheCurrentIsKept()
+    {
+        AxisModel axis = BenchmarkCase.Axis with
+        {
+            Drive = BenchmarkCase.Drive with { HoldingCurrentAmperes = 0.7, CurrentFallDelaySeconds = 5.0 },
+            Motion = new AxisMotion { SlewRateRadiansPerSecond = 3 * BenchmarkCase.Degree, RampSeconds = 0.5 },
+        };
+        AxisResult result = MoveStudy.Run(BenchmarkCase.Setup(axis, 4.0, 3 * BenchmarkCase.Degree, 1.5), MountAxis.Polar, Plain);
+        Assert.Equal(3.0, result.Trace.TimeSeconds[^1], 2e-3); // 1.5 s of slew and 1.5 s of watch
+        Assert.Null(result.Outcome.Settling!.HoldJumpRadians);
+    }
 }
