@@ -11,13 +11,16 @@ namespace AxisSim.Cli.Json;
 /// <summary>A remedy as a record for programs.</summary>
 internal sealed record RemedyEntry(RemedyKind Kind, bool Helps, double From, double? To, double Tried, string Unit, bool ArrivesAtTried, string Sentence, IReadOnlyList<string> Settings);
 
+/// <summary>Why a move fails as a record for programs; what cures it stands beside it.</summary>
+internal sealed record CauseEntry(FailureCause Cause, TorqueShares Shares, IReadOnlyList<CounterfactualResult> Counterfactuals);
+
 /// <summary>One axis of a move as a record for programs.</summary>
 internal sealed record AxisEntry(
     string Verdict,
     AxisOutcome Outcome,
     double AskedStepSeconds,
     StepChoice Step,
-    Diagnosis? Diagnosis,
+    CauseEntry? Diagnosis,
     IReadOnlyList<RemedyEntry> Remedies,
     BrokenRun? Broken);
 
@@ -44,7 +47,7 @@ internal sealed class MoveDocument(MoveReport report, Scenario scenario, string[
         result.Outcome,
         report.AskedStepSeconds,
         result.Step,
-        result.Diagnosis,
+        result.Diagnosis is { } why ? new CauseEntry(why.Cause, why.Shares, why.Counterfactuals) : null,
         [.. (result.Diagnosis?.Remedies ?? []).Select(remedy => Remedy(result.Outcome, remedy))],
         result.Broken);
 
