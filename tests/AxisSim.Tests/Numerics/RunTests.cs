@@ -27,9 +27,17 @@ public sealed class RunTests
         var run = new MoveRun(setup, MountAxis.Polar, new MovePlan(setup), StepChoice.DefaultSeconds);
         var none = default(NoObserver);
         run.RunTo(2.5, ref none, stopWhenLost: true); // compile, and pass the changeover
-        long before = GC.GetAllocatedBytesForCurrentThread();
-        run.RunTo(5.0, ref none, stopWhenLost: true);
-        Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
+
+        // The runtime may compile a method again in the middle of a stretch and charge this thread for it, once: a step that allocates shows in every stretch.
+        long least = long.MaxValue;
+        for (double until = 3.0; until <= 8.0; until += 0.5)
+        {
+            long before = GC.GetAllocatedBytesForCurrentThread();
+            run.RunTo(until, ref none, stopWhenLost: true);
+            least = Math.Min(least, GC.GetAllocatedBytesForCurrentThread() - before);
+        }
+
+        Assert.Equal(0, least);
     }
 
     [Fact]
