@@ -37,11 +37,17 @@ public sealed record AxisMotion
     {
         get
         {
-            double gain = Math.Max(0.0, SlewRateRadiansPerSecond - StartRateRadiansPerSecond);
-            double share = Shape == RampShape.SCurve ? JerkShare : 0.0;
-            return AccelerationRadiansPerSecondSquared ?? gain / ((RampSeconds ?? throw new InvalidOperationException("a motion needs a ramp time or an acceleration")) * (1.0 - share));
+            return AccelerationRadiansPerSecondSquared
+                ?? RateGain / ((RampSeconds ?? throw new InvalidOperationException("a motion needs a ramp time or an acceleration")) * (1.0 - RisingShare));
         }
     }
+
+    /// <summary>Ramp time in use, s: as given, or the one that the acceleration asks for.</summary>
+    public double RampInUseSeconds => RampSeconds ?? RateGain / (PeakAcceleration * (1.0 - RisingShare));
+
+    private double RateGain => Math.Max(0.0, SlewRateRadiansPerSecond - StartRateRadiansPerSecond);
+
+    private double RisingShare => Shape == RampShape.SCurve ? JerkShare : 0.0;
 }
 
 /// <summary>What follows the move.</summary>

@@ -19,10 +19,24 @@ internal readonly record struct PhaseDecay(double Regulator, double RegulatorMea
     /// <summary>The rest of this interval after a first part of it: its decay is the quotient, so no exponential is needed.</summary>
     public PhaseDecay After(in PhaseDecay first, double rest, double regulatorSeconds, double windingSeconds)
     {
-        double regulator = Regulator / first.Regulator;
-        double winding = Winding / first.Winding;
-        return new PhaseDecay(regulator, Mean(regulator, rest / regulatorSeconds), winding, Mean(winding, rest / windingSeconds));
+        (double regulator, double regulatorMean) = Rest(Regulator, first.Regulator, rest / regulatorSeconds);
+        (double winding, double windingMean) = Rest(Winding, first.Winding, rest / windingSeconds);
+        return new PhaseDecay(regulator, regulatorMean, winding, windingMean);
     }
+
+    // A decay so fast that it underflows has no quotient.
+    private static (double End, double Mean) Rest(double whole, double first, double x)
+    {
+        if (whole < LeastQuotient)
+        {
+            return Decay(x);
+        }
+
+        double end = whole / first;
+        return (end, Mean(end, x));
+    }
+
+    private const double LeastQuotient = 1e-250;
 
     // 1 - exp(-x) without cancellation, for an edge may leave a sliver of a step.
     private static double Mean(double end, double x) => x < Sliver ? 1.0 - (0.5 * x) + (x * x / 6.0) : (1.0 - end) / x;

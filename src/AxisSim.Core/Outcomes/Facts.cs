@@ -24,7 +24,6 @@ public static class Facts
 
         // With the axis coupled through its mesh the rotor swings on its own side's inertia alone: the mesh is soft against the field.
         double rotorSide = motor.RotorInertiaKilogramSquareMetres + train.ReflectedTrainInertia;
-        double stiffness = motor.RotorTeeth * motor.TorqueConstantNewtonMetresPerAmpere * model.Drive.SlewCurrentAmperes;
         return new DerivedFacts
         {
             TotalReduction = ratio,
@@ -41,7 +40,7 @@ public static class Facts
             TrainEfficiency = train.StageEfficiency * train.Worm.DrivingEfficiencyWith(setup.Disturbances.ColdGreaseFactor),
             SelfLocking = train.Worm.BackDrivingEfficiencyWith(setup.Disturbances.ColdGreaseFactor) <= 0.0,
             WormPeriodSeconds = train.Worm.WormPeriodSeconds,
-            RotorResonanceHertz = Math.Sqrt(stiffness / rotorSide) / (2.0 * Math.PI),
+            RotorResonanceHertz = StaticTorque.ResonanceHertz(motor, StaticTorque.Peak(motor, model.Drive.SlewCurrentAmperes, 0.0), rotorSide),
             EncoderCountRadians = model.EncoderCounts > 0.0 ? 2.0 * Math.PI / model.EncoderCounts : 0.0,
         };
     }

@@ -53,11 +53,7 @@ internal static class FailureStudy
                 Drive = model.Drive with { SupplyVolts = 10.0 * model.Drive.SupplyVolts, SupplyResistanceOhms = 0.0, BrakeLimitVolts = double.PositiveInfinity },
             }),
             Counterfactual.WithoutImbalance => setup with { Load = setup.Load.Scaled(1.0, 0.0) },
-            Counterfactual.WithoutFriction => (setup with { Disturbances = setup.Disturbances with { ColdGreaseFactor = 1.0 } }).With(axis, model with
-            {
-                Bearings = new AxisBearings(),
-                Train = model.Train with { Worm = model.Train.Worm with { GivenDrivingEfficiency = 1.0, GivenBackDrivingEfficiency = 1.0 } },
-            }),
+            Counterfactual.WithoutFriction => setup.With(axis, model with { Bearings = new AxisBearings(), Train = model.Train with { Worm = WithoutLoss(model.Train.Worm) } }),
             Counterfactual.WithoutWind => Calm(setup),
             Counterfactual.TenthOfInertia => setup with { Load = setup.Load.Scaled(0.1, 1.0) },
             Counterfactual.WithoutFullStepping => setup.With(axis, model with { Drive = model.Drive with { ChangeoverRadiansPerSecond = double.PositiveInfinity } }),
@@ -140,8 +136,10 @@ internal static class FailureStudy
     private static GearTrain WithoutLoss(GearTrain train) => train with
     {
         Stages = [.. train.Stages.Select(stage => stage with { Efficiency = 1.0 })],
-        Worm = train.Worm with { GivenDrivingEfficiency = 1.0, GivenBackDrivingEfficiency = 1.0 },
+        Worm = WithoutLoss(train.Worm),
     };
+
+    private static WormStage WithoutLoss(WormStage worm) => worm with { GivenDrivingEfficiency = 1.0, GivenBackDrivingEfficiency = 1.0 };
 
     private static double Directed((double Speed, double Torque) need) => need.Speed < 0.0 ? -need.Torque : need.Torque;
 }

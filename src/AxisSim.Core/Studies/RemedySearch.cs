@@ -72,8 +72,7 @@ internal static class RemedySearch
     {
         AxisModel model = setup.Axis(axis);
         double topSpeed = model.Motion.SlewRateRadiansPerSecond * model.Train.TotalRatio;
-        double ramp = (model.Motion.SlewRateRadiansPerSecond - model.Motion.StartRateRadiansPerSecond) / model.Motion.PeakAcceleration
-            / (model.Motion.Shape == RampShape.SCurve ? 1.0 - model.Motion.JerkShare : 1.0);
+        double ramp = model.Motion.RampInUseSeconds;
         double rated = model.Motor.RatedCurrentAmperes;
         return kind switch
         {
