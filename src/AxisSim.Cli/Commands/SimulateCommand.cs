@@ -45,12 +45,7 @@ internal static class SimulateCommand
         }
 
         IReadOnlyList<MountAxis> axes = options.Axes(asked, scenario.Setup);
-        OutputFolder? folder = request.Folder is null ? null : new OutputFolder(request.Folder, host);
-        if (folder?.Probe() is { } unwritable)
-        {
-            options.Problems.Add(unwritable);
-        }
-
+        OutputFolder? folder = OutputFolder.Open(request.Folder, host, options.Problems);
         ScenarioInput.Print(host, options.Problems);
         if (options.Problems.Count > 0)
         {

@@ -9,8 +9,25 @@ internal sealed class OutputFolder(string folder, Host host)
     /// <summary>The first thing that went wrong; null so far so good.</summary>
     public Problem? Problem { get; private set; }
 
-    /// <summary>Whether the folder can be written, found out before the long work; null when it can.</summary>
-    public Problem? Probe()
+    /// <summary>The folder that was asked for, null when none was; a problem is added when it cannot be written, which is found out before the long work.</summary>
+    public static OutputFolder? Open(string? path, Host host, List<Problem> problems)
+    {
+        if (path is null)
+        {
+            return null;
+        }
+
+        var opened = new OutputFolder(path, host);
+        if (opened.Probe() is { } unwritable)
+        {
+            problems.Add(unwritable);
+        }
+
+        return opened;
+    }
+
+    /// <summary>What stands against writing here; null when nothing does.</summary>
+    private Problem? Probe()
     {
         if (string.IsNullOrWhiteSpace(folder))
         {
