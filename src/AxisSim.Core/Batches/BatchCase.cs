@@ -1,0 +1,8 @@
+using AxisSim.Core.Sky;
+
+namespace AxisSim.Core.Batches;
+
+/// <summary>One move of one axis, to be run among many.</summary>
+/// <param name="Setup">The mount and its move.</param>
+/// <param name="Axis">The axis that is simulated; the other follows its plan.</param>
+public sealed record BatchCase(MountSetup Setup, MountAxis Axis);
