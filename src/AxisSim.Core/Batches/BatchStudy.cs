@@ -34,7 +34,7 @@ public static class BatchStudy
 
         var none = default(NoObserver);
         bool arrives = run.RunTo(plan.SlewSeconds + 0.3, ref none, stopWhenLost: true);
-        BatchEnd end = arrives ? BatchEnd.Arrives : run.Failure is not null ? BatchEnd.Broken : run.Dynamics.State.Slip != 0.0 ? BatchEnd.ClutchSlips : BatchEnd.Stalls;
+        BatchEnd end = arrives ? BatchEnd.Arrives : run.Failure is not null ? BatchEnd.Broken : run.SlipRadians != 0.0 ? BatchEnd.ClutchSlips : BatchEnd.Stalls;
         return new BatchResult(end, arrives ? double.NaN : run.TimeSeconds, plan.SlewSeconds, double.NaN, double.NaN);
     }
 

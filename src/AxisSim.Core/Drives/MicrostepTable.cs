@@ -16,6 +16,11 @@ internal sealed class MicrostepTable
     private readonly double[] _sinSum;
     private readonly double _cellsPerRadian;
 
+    private static readonly System.Collections.Concurrent.ConcurrentDictionary<int, MicrostepTable> Known = new();
+
+    /// <summary>The table of a number of microsteps, made once.</summary>
+    public static MicrostepTable Of(int microstepsPerFullStep) => Known.GetOrAdd(microstepsPerFullStep, static n => new MicrostepTable(n));
+
     public MicrostepTable(int microstepsPerFullStep)
     {
         _size = 4 * microstepsPerFullStep;

@@ -1,0 +1,154 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
+using Op = AxisSim.Core.Numerics.ScalarOps;
+using V = double;
+
+namespace AxisSim.Core.Lanes;
+
+/// <summary>Holds the lanes and steps them, vector by vector.</summary>
+internal sealed class LaneEngine : ILaneEngine
+{
+    private const int BlockSteps = Dynamics.MoveRun.BlockSteps;
+    private static readonly int Numbers = Unsafe.SizeOf<V>() / sizeof(double);
+
+    private readonly Column<LaneState> _states;
+    private readonly Column<LaneParameters> _parameters;
+    private readonly Column<LaneCommand> _commands;
+    private readonly Column<LaneSky> _skies;
+    private readonly Column<V> _plans;
+
+    public LaneEngine(int vectors)
+    {
+        _states = new Column<LaneState>(vectors);
+        _parameters = new Column<LaneParameters>(vectors);
+        _commands = new Column<LaneCommand>(vectors * BlockSteps);
+        _skies = new Column<LaneSky>(vectors);
+        _plans = new Column<V>(vectors);
+    }
+
+    public int Width => Numbers;
+
+    public void Put(int lane, in AxisSim.Core.Lanes.LaneParameters parameters, in AxisSim.Core.Lanes.LaneState state)
+    {
+        Scatter(parameters, ref _parameters[lane / Numbers], lane % Numbers);
+        Scatter(state, ref _states[lane / Numbers], lane % Numbers);
+    }
+
+    public AxisSim.Core.Lanes.LaneState State(int lane)
+    {
+        AxisSim.Core.Lanes.LaneState state = default;
+        Span<double> row = Row(ref state);
+        ReadOnlySpan<double> column = Row(ref _states[lane / Numbers]);
+        for (int i = 0; i < row.Length; i++)
+        {
+            row[i] = column[(i * Numbers) + (lane % Numbers)];
+        }
+
+        return state;
+    }
+
+    public void Copy(int from, int to)
+    {
+        Copy(ref _states[from / Numbers], from % Numbers, ref _states[to / Numbers], to % Numbers);
+        Copy(ref _parameters[from / Numbers], from % Numbers, ref _parameters[to / Numbers], to % Numbers);
+    }
+
+    public void Command(int step, in AxisSim.Core.Lanes.LaneCommand command, bool split, bool parts) => _commands[step].Spread(command, split, parts);
+
+    public void Command(int step, int lane, in AxisSim.Core.Lanes.LaneCommand command) =>
+        Scatter(command, ref _commands[(lane / Numbers * BlockSteps) + step], lane % Numbers);
+
+    public void Sky(in AxisSim.Core.Lanes.LaneSky sky)
+    {
+        for (int i = 0; i < Numbers; i++)
+        {
+            Scatter(sky, ref _skies[0], i);
+        }
+    }
+
+    public void Sky(int lane, in AxisSim.Core.Lanes.LaneSky sky) => Scatter(sky, ref _skies[lane / Numbers], lane % Numbers);
+
+    public void Plan(double electricalRadians) => _plans[0] = Op.Create(electricalRadians);
+
+    public void Plan(int lane, double electricalRadians) => Row(ref _plans[lane / Numbers])[lane % Numbers] = electricalRadians;
+
+    public void Block(int vectors, ReadOnlySpan<LaneStepKind> kinds, in LaneJob job, Span<bool> attention)
+    {
+        double block = kinds.Length * job.StepSeconds;
+        V lost = Op.Create(Dynamics.MoveRun.LostRadians);
+        ref LaneStepKind kind = ref MemoryMarshal.GetReference(kinds);
+        for (int i = 0; i < vectors; i++)
+        {
+            ref LaneState state = ref _states[i];
+            ref LaneParameters p = ref _parameters[i];
+            ref LaneCommand command = ref _commands[job.Shared ? 0 : i * BlockSteps];
+            LaneBlock.Begin(ref state, ref p, ref _skies[job.Shared ? 0 : i], block, job.Terms, job.Features.Shaft);
+            if (job.OwnParts)
+            {
+                for (int k = 0; k < kinds.Length; k++)
+                {
+                    if (kinds[k].Split)
+                    {
+                        LaneBlock.Parts(ref Unsafe.Add(ref command, k), ref state, ref p);
+                    }
+                }
+            }
+
+            LaneDispatch.Run(job.Features, ref state, ref p, ref command, ref kind, job.StepSeconds, 0, kinds.Length);
+            if (job.Terms.Heat)
+            {
+                LaneBlock.Warm(ref state, ref p, block);
+            }
+
+            V lag = Op.Abs(state.Rotor - _plans[job.Shared ? 0 : i]);
+            attention[i] = !Op.LessThanOrEqualAll(lag, lost) || !Op.EqualsAll(state.Slip, Op.Create(0.0));
+        }
+    }
+
+    private static void Scatter<TRow, TColumn>(in TRow row, ref TColumn column, int lane)
+        where TRow : unmanaged
+        where TColumn : unmanaged
+    {
+        ReadOnlySpan<double> from = MemoryMarshal.Cast<TRow, double>(MemoryMarshal.CreateReadOnlySpan(in row, 1));
+        Span<double> to = Row(ref column);
+        for (int i = 0; i < from.Length; i++)
+        {
+            to[(i * Numbers) + lane] = from[i];
+        }
+    }
+
+    private static void Copy<TColumn>(ref TColumn from, int fromLane, ref TColumn to, int toLane)
+        where TColumn : unmanaged
+    {
+        ReadOnlySpan<double> source = Row(ref from);
+        Span<double> target = Row(ref to);
+        for (int i = 0; i < source.Length; i += Numbers)
+        {
+            target[i + toLane] = source[i + fromLane];
+        }
+    }
+
+    private static Span<double> Row<T>(ref T value)
+        where T : unmanaged => MemoryMarshal.Cast<T, double>(MemoryMarshal.CreateSpan(ref value, 1));
+
+    /// <summary>An array that begins at a cache line, so that no vector straddles two.</summary>
+    private sealed class Column<T>
+        where T : unmanaged
+    {
+        private const int Line = 64;
+        private readonly byte[] _bytes;
+        private readonly int _start;
+
+        public Column(int count)
+        {
+            _bytes = GC.AllocateArray<byte>((count * Unsafe.SizeOf<T>()) + Line, pinned: true);
+            _start = (int)((Line - (Marshal.UnsafeAddrOfPinnedArrayElement(_bytes, 0) % Line)) % Line);
+        }
+
+        public ref T this[int index]
+        {
+            [MethodImpl(MethodImplOptions.AggressiveInlining)]
+            get => ref Unsafe.As<byte, T>(ref _bytes[_start + (index * Unsafe.SizeOf<T>())]);
+        }
+    }
+}
