@@ -22,8 +22,10 @@ internal sealed class MoveRun
     /// <summary>Load angle beyond which sync is lost for good, electrical rad: past the unstable point (pi) half-way to the next stable one (2 pi).</summary>
     public const double LostRadians = 1.5 * Math.PI;
 
+    /// <summary>The same in full steps.</summary>
+    public const double LostFullSteps = 3.0;
+
     private readonly double _step;
-    private readonly double _teeth;
     private readonly bool _shaft;
     private readonly MoveLoad _load;
     private readonly LaneFeatures _features;
@@ -44,7 +46,6 @@ internal sealed class MoveRun
         Parameters = AxisAssembly.Parameters(setup, axis);
         Choice = StepChoice.For(askedStepSeconds, model, Parameters, ShaftPlan);
         _step = Choice.StepSeconds;
-        _teeth = model.Motor.RotorTeeth;
         _shaft = Parameters.ShaftInertia > 0.0;
         _load = new MoveLoad(setup, axis, plan);
         _features = LaneRows.Features(setup, axis, Parameters);
@@ -67,46 +68,46 @@ internal sealed class MoveRun
     public double TimeSeconds => _commands.Index * _step;
 
     /// <summary>Rotor less plan, electrical rad.</summary>
-    public double LoadAngle => _state.Rotor - (_teeth * _commands.PlanRadians);
+    public double LoadAngle => 0.5 * Math.PI * (RotorFullSteps - _commands.PlanFullSteps);
 
     public NonFinite? Failure { get; private set; }
 
-    /// <summary>Mechanical state.</summary>
+    /// <summary>Mechanical state, speeds per second.</summary>
     public AxisState State
     {
         get
         {
-            double turn = 1.0 / _teeth;
+            double rotor = 1.0 / _p.StepsPerRadian;
+            double perSecond = _p.StepsPerSecond;
             return new AxisState
             {
-                Rotor = _state.Rotor * turn,
-                RotorSpeed = _state.RotorSpeed * turn,
-                RotorSpeedBefore = _state.RotorSpeedBefore * turn,
-                Shaft = _state.Shaft,
-                ShaftSpeed = _state.ShaftSpeed,
-                ShaftSpeedBefore = _state.ShaftSpeedBefore,
-                Axis = _state.Axis,
-                AxisSpeed = _state.AxisSpeed,
-                AxisSpeedBefore = _state.AxisSpeedBefore,
+                Rotor = RotorFullSteps * rotor,
+                RotorSpeed = _state.RotorSpeed * rotor * perSecond,
+                Shaft = ShaftRadians,
+                ShaftSpeed = _state.ShaftSpeed * perSecond,
+                Axis = AxisRadians,
+                AxisSpeed = _state.AxisSpeed * perSecond,
                 Slip = _state.Slip,
-                Payload = _state.Payload,
-                PayloadSpeed = _state.PayloadSpeed,
-                PayloadSpeedBefore = _state.PayloadSpeedBefore,
+                Payload = _state.Payload - (0.5 * _state.PayloadSpeed),
+                PayloadSpeed = _state.PayloadSpeed * perSecond,
             };
         }
     }
 
+    /// <summary>Angle of the axis, rad.</summary>
+    public double AxisRadians => _state.Axis - (0.5 * _state.AxisSpeed);
+
     /// <summary>Where the telescope is: the flexible payload, or the axis when it is rigid, rad.</summary>
-    public double PayloadAngle => _features.Payload ? _state.Payload : _state.Axis;
+    public double PayloadRadians => _features.Payload ? _state.Payload - (0.5 * _state.PayloadSpeed) : AxisRadians;
 
     /// <summary>Worm angle at the axis, rad.</summary>
-    public double WormAxisAngle => (_shaft ? _state.Shaft : _state.Rotor) * _p.WormPerNode;
+    public double WormAxisRadians => (_shaft ? ShaftRadians : RotorFullSteps) * _p.WormPerNode;
 
     /// <summary>Periodic error at the worm's present angle, rad.</summary>
-    public double PeriodicError => PeriodicErrorAt(TimeSeconds, WormAxisAngle).Error;
+    public double PeriodicErrorRadians => PeriodicErrorAt(TimeSeconds, WormAxisRadians).Error;
 
     /// <summary>Twist of the worm mesh, rad.</summary>
-    public double Twist => WormAxisAngle + PeriodicError - _state.Axis - _state.Slip;
+    public double TwistRadians => WormAxisRadians + PeriodicErrorRadians - AxisRadians - _state.Slip;
 
     public double SlipRadians => _state.Slip;
 
@@ -130,8 +131,8 @@ internal sealed class MoveRun
     /// <summary>Periodic error and its slope at a time within the present block and a worm angle (rad at the axis).</summary>
     public (double Error, double Slope) PeriodicErrorAt(double seconds, double wormAxisRadians)
     {
-        double slope = _state.Gear - 1.0;
-        return ((slope * wormAxisRadians) + _state.ErrorBase + (_state.ErrorRate * (seconds - _blockStart)), slope);
+        double slope = (_state.Gear / _p.WormPerNode) - 1.0;
+        return ((slope * wormAxisRadians) + _state.Lead + _state.Slip + (_state.LeadRate * (seconds - _blockStart) * _p.StepsPerSecond), slope);
     }
 
     /// <summary>Gravity, wind and the other axis' motion at an axis angle and time, N m.</summary>
@@ -155,7 +156,7 @@ internal sealed class MoveRun
         {
             LaneState before = _state;
             Block(ref observer);
-            if (!IsFinite(_state))
+            if (!LaneRows.IsFinite(_state))
             {
                 FindNonFinite(before);
                 return false;
@@ -177,7 +178,7 @@ internal sealed class MoveRun
         double length = BlockSteps * _step;
         _blockStart = start;
         LaneSky sky = _terms.Outside || _terms.Inertia ? _skies.Between(start, start + length) : default;
-        LaneBlock.Begin(ref _state, ref _p, ref sky, length, _terms, _shaft);
+        LaneBlock.Begin(ref _state, ref _p, ref sky, _terms, _shaft);
         if (TObserver.Wants)
         {
             for (int k = 0; k < BlockSteps; k++)
@@ -199,9 +200,13 @@ internal sealed class MoveRun
 
         if (_terms.Heat)
         {
-            LaneBlock.Warm(ref _state, ref _p, length);
+            LaneBlock.Warm(ref _state, ref _p);
         }
     }
+
+    private double RotorFullSteps => _state.Rotor - (0.5 * _state.RotorSpeed);
+
+    private double ShaftRadians => _state.Shaft - (0.5 * _state.ShaftSpeed);
 
     private void Next(int k)
     {
@@ -213,10 +218,7 @@ internal sealed class MoveRun
     }
 
     private void Step(in LaneFeatures features, int first, int end) =>
-        LaneDispatch.Run(features, ref _state, ref _p, ref _block[0], ref _kinds[0], _step, first, end);
-
-    private static bool IsFinite(in LaneState s) => double.IsFinite(
-        s.Rotor + s.RotorSpeed + s.Shaft + s.ShaftSpeed + s.Axis + s.AxisSpeed + s.Slip + s.Payload + s.PayloadSpeed + s.CurrentA + s.CurrentB + s.Volts + s.Celsius);
+        LaneDispatch.Run(features, ref _state, ref _p, ref _block[0], ref _kinds[0], 0, 1, first, end);
 
     /// <summary>Repeats the block that failed step by step, to name the first quantity that is not finite.</summary>
     private void FindNonFinite(in LaneState before)
@@ -224,12 +226,12 @@ internal sealed class MoveRun
         _state = before;
         double length = BlockSteps * _step;
         LaneSky sky = _skies.Between(_blockStart, _blockStart + length);
-        LaneBlock.Begin(ref _state, ref _p, ref sky, length, _terms, _shaft);
+        LaneBlock.Begin(ref _state, ref _p, ref sky, _terms, _shaft);
         AxisState good = State;
         for (int k = 0; k < BlockSteps; k++)
         {
             Step(_features, k, k + 1);
-            if (!IsFinite(_state))
+            if (!LaneRows.IsFinite(_state))
             {
                 Failure = new NonFinite(State.FirstNotFinite() ?? "phase current, bus voltage or winding temperature", _blockStart + ((k + 1) * _step), good);
                 return;

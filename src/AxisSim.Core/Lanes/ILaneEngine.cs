@@ -34,10 +34,23 @@ internal interface ILaneEngine
 
     /// <summary>Steps all vectors through a block.</summary>
     /// <param name="vectors">Vectors in use.</param>
-    /// <param name="kinds">What each step is.</param>
+    /// <param name="kinds">What each step is; for each vector in turn where commands are not shared.</param>
     /// <param name="job">What is the same in all blocks.</param>
-    /// <param name="attention">Set for each vector in which some lane has lost sync, slips, or is no number any more.</param>
-    void Block(int vectors, ReadOnlySpan<LaneStepKind> kinds, in LaneJob job, Span<bool> attention);
+    /// <param name="signs">What came of each vector; one that rests is not stepped.</param>
+    void Block(int vectors, ReadOnlySpan<LaneStepKind> kinds, in LaneJob job, Span<LaneSign> signs);
+}
+
+/// <summary>What a block showed of a vector.</summary>
+internal enum LaneSign
+{
+    /// <summary>It goes on.</summary>
+    None,
+
+    /// <summary>Some lane has lost sync, slips, or is no number any more.</summary>
+    Attention,
+
+    /// <summary>The block has changed nothing in any lane.</summary>
+    Rests,
 }
 
 /// <summary>What a team's blocks have in common.</summary>

@@ -8,14 +8,16 @@ namespace AxisSim.Core.Lanes;
 internal static class LaneBlock
 {
     /// <summary>Sets the slow terms for a block that begins; the axis is taken to keep its speed.</summary>
-    public static void Begin(ref LaneState state, ref LaneParameters p, ref LaneSky sky, double blockSeconds, in LaneTerms terms, bool shaft)
+    public static void Begin(ref LaneState state, ref LaneParameters p, ref LaneSky sky, in LaneTerms terms, bool shaft)
     {
-        V span = Op.Create(blockSeconds);
-        V perSpan = Op.Create(1.0 / blockSeconds);
+        V half = Op.Create(-0.5);
+        V span = Op.Create((double)Dynamics.MoveRun.BlockSteps);
+        V perSpan = Op.Create(1.0 / Dynamics.MoveRun.BlockSteps);
         if (terms.Outside)
         {
-            V from = Outside(ref p, state.Axis, sky.FromCos, sky.FromSin, sky.FromRateSquare, terms) + sky.FromWind;
-            V to = Outside(ref p, Op.FusedMultiplyAdd(span, state.AxisSpeed, state.Axis), sky.ToCos, sky.ToSin, sky.ToRateSquare, terms) + sky.ToWind;
+            V axis = Op.FusedMultiplyAdd(half, state.AxisSpeed, state.Axis);
+            V from = Outside(ref p, axis, sky.FromCos, sky.FromSin, sky.FromRateSquare, terms) + sky.FromWind;
+            V to = Outside(ref p, Op.FusedMultiplyAdd(span, state.AxisSpeed, axis), sky.ToCos, sky.ToSin, sky.ToRateSquare, terms) + sky.ToWind;
             state.Torque = from;
             state.TorqueRate = (to - from) * perSpan;
         }
@@ -27,22 +29,30 @@ internal static class LaneBlock
             state.FactorRate = (Inertia(ref p, sky.ToCos, sky.ToSin) - factor) * perSpan;
         }
 
-        if (terms.Error)
+        V plain = p.WormPerNode;
+        if (!terms.Error)
         {
-            V worm = (shaft ? state.Shaft : state.Rotor) * p.WormPerNode;
-            V rate = (shaft ? state.ShaftSpeed : state.RotorSpeed) * p.WormPerNode;
-            V error = Error(ref p, worm, terms, out V slope);
-            V then = Error(ref p, Op.FusedMultiplyAdd(span, rate, worm), terms, out _);
-            state.Gear = Op.Create(1.0) + slope;
-            state.ErrorBase = Op.FusedMultiplyAdd(-slope, worm, error);
-            state.ErrorRate = Op.FusedMultiplyAdd(-slope, rate, (then - error) * perSpan);
+            state.Gear = plain;
+            state.Lead = -state.Slip;
+            state.LoadKick = p.NodeKick;
+            return;
         }
+
+        V speed = shaft ? state.ShaftSpeed : state.RotorSpeed;
+        V worm = Op.FusedMultiplyAdd(half, speed, shaft ? state.Shaft : state.Rotor) * plain;
+        V rate = speed * plain;
+        V error = Error(ref p, worm, terms, out V slope);
+        V then = Error(ref p, Op.FusedMultiplyAdd(span, rate, worm), terms, out _);
+        state.Gear = Op.FusedMultiplyAdd(plain, slope, plain);
+        state.Lead = Op.FusedMultiplyAdd(-slope, worm, error) - state.Slip;
+        state.LeadRate = Op.FusedMultiplyAdd(-slope, rate, (then - error) * perSpan);
+        state.LoadKick = Op.FusedMultiplyAdd(p.NodeKick, slope, p.NodeKick);
     }
 
     /// <summary>Warms the windings by what the block has cost them.</summary>
-    public static void Warm(ref LaneState state, ref LaneParameters p, double blockSeconds)
+    public static void Warm(ref LaneState state, ref LaneParameters p)
     {
-        V end = Op.FusedMultiplyAdd(state.CopperJoules * Op.Create(1.0 / blockSeconds), p.ThermalResistance, p.Ambient);
+        V end = Op.FusedMultiplyAdd(state.CopperJoules * p.StepsPerSecond * Op.Create(1.0 / Dynamics.MoveRun.BlockSteps), p.ThermalResistance, p.Ambient);
         state.Celsius = Op.FusedMultiplyAdd(state.Celsius - end, p.ThermalDecay, end);
         state.CopperJoules = Op.Create(0.0);
         Winding(ref state, ref p);
@@ -58,12 +68,15 @@ internal static class LaneBlock
         state.Conductance = one / resistance;
         state.WindingDecay = LaneMath.Exp(-x);
         state.WindingShare = PhaseLaw.Share(x, state.WindingDecay);
+        state.StepConductance = state.Conductance * (one - state.WindingDecay);
+        state.EmfKick = p.EmfConstant * state.StepConductance;
+        state.Reach = p.SupplyVolts * state.StepConductance;
     }
 
     /// <summary>Sets the decays over both parts of a step in which the command changes.</summary>
     public static void Parts(ref LaneCommand command, ref LaneState state, ref LaneParameters p)
     {
-        V x = p.StepSeconds / (p.Inductance * state.Conductance);
+        V x = p.StepSeconds * state.Resistance / p.Inductance;
         V first = command.Split;
         V second = Op.Create(1.0) - first;
         (command.FirstRegulator, command.FirstRegulatorShare) = Decay(first * p.RegulatorRate);

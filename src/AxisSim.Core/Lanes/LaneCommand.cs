@@ -10,7 +10,7 @@ internal struct LaneCommand
     public V FirstA;
     public V FirstB;
 
-    /// <summary>Planned rate, electrical rad/s.</summary>
+    /// <summary>Planned speed, full steps per step.</summary>
     public V PlanRate;
 
     /// <summary>Mean of the unit probe over the step.</summary>

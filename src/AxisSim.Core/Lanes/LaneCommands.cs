@@ -9,7 +9,7 @@ namespace AxisSim.Core.Lanes;
 internal sealed class LaneCommands
 {
     private readonly MotorPlan _plan;
-    private readonly double _teeth;
+    private readonly double _stepsPerRadian;
     private readonly double _step;
     private readonly double _fall;
     private readonly SyncProbe _probe;
@@ -24,19 +24,19 @@ internal sealed class LaneCommands
     {
         ChopperDrive drive = model.Drive;
         _plan = plan;
-        _teeth = model.Motor.RotorTeeth;
+        _stepsPerRadian = LaneRows.StepsPerRadian(model.Motor);
         _step = stepSeconds;
         _fall = plan.SlewSeconds + drive.CurrentFallDelaySeconds;
         _probe = new SyncProbe(1.0, plan.SlewSeconds);
         var events = plan.Crossings(drive.ChangeoverRadiansPerSecond).Select(m => new DriveEvent(m.TimeSeconds, 1.0, m.Above)).ToList();
         events.Add(new DriveEvent(_fall, 1.0, events.FindLast(e => e.TimeSeconds <= _fall).FullStepping));
-        _command = new PhaseCommand(MicrostepTable.Of(drive.MicrostepsPerFullStep), _teeth, 1.0, [.. events.OrderBy(e => e.TimeSeconds)]);
+        _command = new PhaseCommand(MicrostepTable.Of(drive.MicrostepsPerFullStep), model.Motor.RotorTeeth, 1.0, [.. events.OrderBy(e => e.TimeSeconds)]);
         _now = plan.Position(0.0);
     }
 
     private LaneCommands(LaneCommands other)
     {
-        (_plan, _teeth, _step, _fall, _probe, _command) = (other._plan, other._teeth, other._step, other._fall, other._probe, other._command);
+        (_plan, _stepsPerRadian, _step, _fall, _probe, _command) = (other._plan, other._stepsPerRadian, other._step, other._fall, other._probe, other._command);
         (_cursor, _index, _now, _later, _ignoreFall) = (other._cursor, other._index, other._now, other._later, other._ignoreFall);
     }
 
@@ -45,6 +45,9 @@ internal sealed class LaneCommands
 
     /// <summary>Planned shaft angle now, rad.</summary>
     public double PlanRadians => _now;
+
+    /// <summary>The same in full steps.</summary>
+    public double PlanFullSteps => _stepsPerRadian * _now;
 
     public bool FullStepping => _command.FullStepping;
 
@@ -74,7 +77,7 @@ internal sealed class LaneCommands
         command = default;
         command.FirstA = targets.FirstA;
         command.FirstB = targets.FirstB;
-        command.PlanRate = _teeth * step.PlanRateRadiansPerSecond;
+        command.PlanRate = _stepsPerRadian * (end - step.PlanStartRadians);
         command.Probe = _probe.Mean(start, _step);
         command.Split = targets.Split;
         command.SecondA = targets.SecondA;
@@ -82,6 +85,16 @@ internal sealed class LaneCommands
         _now = end;
         Last = step;
         return new LaneStepKind(split, before, Level());
+    }
+
+    /// <summary>Whether every further command is the same.</summary>
+    public bool Constant
+    {
+        get
+        {
+            double now = _index * _step;
+            return _plan.RestsFrom(now) && now > _fall;
+        }
     }
 
     private int Level() => (_later ? 2 : 0) + (_command.FullStepping ? 1 : 0);

@@ -3,57 +3,57 @@ namespace AxisSim.Core.Lanes;
 /// <summary>Picks the compiled form of the step that has just the parts that are asked for.</summary>
 internal static class LaneDispatch
 {
-    public static void Run(in LaneFeatures features, ref LaneState state, ref LaneParameters p, ref LaneCommand commands, ref LaneStepKind kinds, double stepSeconds, int first, int end)
+    public static void Run(in LaneFeatures features, ref LaneState states, ref LaneParameters parameters, ref LaneCommand commands, ref LaneStepKind kinds, int stride, int vectors, int first, int end)
     {
         if (features.Shaft)
         {
-            OnShaft<With>(features, ref state, ref p, ref commands, ref kinds, stepSeconds, first, end);
+            OnShaft<With>(features, ref states, ref parameters, ref commands, ref kinds, stride, vectors, first, end);
         }
         else
         {
-            OnShaft<Without>(features, ref state, ref p, ref commands, ref kinds, stepSeconds, first, end);
+            OnShaft<Without>(features, ref states, ref parameters, ref commands, ref kinds, stride, vectors, first, end);
         }
     }
 
-    private static void OnShaft<TShaft>(in LaneFeatures features, ref LaneState state, ref LaneParameters p, ref LaneCommand commands, ref LaneStepKind kinds, double stepSeconds, int first, int end)
+    private static void OnShaft<TShaft>(in LaneFeatures features, ref LaneState states, ref LaneParameters parameters, ref LaneCommand commands, ref LaneStepKind kinds, int stride, int vectors, int first, int end)
         where TShaft : struct, ISwitch
     {
         if (features.Payload)
         {
-            OnPayload<TShaft, With>(features, ref state, ref p, ref commands, ref kinds, stepSeconds, first, end);
+            OnPayload<TShaft, With>(features, ref states, ref parameters, ref commands, ref kinds, stride, vectors, first, end);
         }
         else
         {
-            OnPayload<TShaft, Without>(features, ref state, ref p, ref commands, ref kinds, stepSeconds, first, end);
+            OnPayload<TShaft, Without>(features, ref states, ref parameters, ref commands, ref kinds, stride, vectors, first, end);
         }
     }
 
-    private static void OnPayload<TShaft, TPayload>(in LaneFeatures features, ref LaneState state, ref LaneParameters p, ref LaneCommand commands, ref LaneStepKind kinds, double stepSeconds, int first, int end)
+    private static void OnPayload<TShaft, TPayload>(in LaneFeatures features, ref LaneState states, ref LaneParameters parameters, ref LaneCommand commands, ref LaneStepKind kinds, int stride, int vectors, int first, int end)
         where TShaft : struct, ISwitch
         where TPayload : struct, ISwitch
     {
         if (features.Power)
         {
-            OnPower<TShaft, TPayload, With>(features, ref state, ref p, ref commands, ref kinds, stepSeconds, first, end);
+            OnPower<TShaft, TPayload, With>(features, ref states, ref parameters, ref commands, ref kinds, stride, vectors, first, end);
         }
         else
         {
-            OnPower<TShaft, TPayload, Without>(features, ref state, ref p, ref commands, ref kinds, stepSeconds, first, end);
+            OnPower<TShaft, TPayload, Without>(features, ref states, ref parameters, ref commands, ref kinds, stride, vectors, first, end);
         }
     }
 
-    private static void OnPower<TShaft, TPayload, TPower>(in LaneFeatures features, ref LaneState state, ref LaneParameters p, ref LaneCommand commands, ref LaneStepKind kinds, double stepSeconds, int first, int end)
+    private static void OnPower<TShaft, TPayload, TPower>(in LaneFeatures features, ref LaneState states, ref LaneParameters parameters, ref LaneCommand commands, ref LaneStepKind kinds, int stride, int vectors, int first, int end)
         where TShaft : struct, ISwitch
         where TPayload : struct, ISwitch
         where TPower : struct, ISwitch
     {
         if (features.Pose)
         {
-            LaneStep<TShaft, TPayload, TPower, With>.Run(ref state, ref p, ref commands, ref kinds, stepSeconds, first, end);
+            LaneStep<TShaft, TPayload, TPower, With>.Run(ref states, ref parameters, ref commands, ref kinds, stride, vectors, first, end);
         }
         else
         {
-            LaneStep<TShaft, TPayload, TPower, Without>.Run(ref state, ref p, ref commands, ref kinds, stepSeconds, first, end);
+            LaneStep<TShaft, TPayload, TPower, Without>.Run(ref states, ref parameters, ref commands, ref kinds, stride, vectors, first, end);
         }
     }
 }

@@ -11,6 +11,9 @@ internal sealed class LaneEngine : ILaneEngine
     private const int BlockSteps = Dynamics.MoveRun.BlockSteps;
     private static readonly int Numbers = Unsafe.SizeOf<V>() / sizeof(double);
 
+    private const int Together = 6;
+
+    private readonly (V Rotor, V Axis, V CurrentA, V CurrentB)[] _before = new (V, V, V, V)[Together];
     private readonly Column<LaneState> _states;
     private readonly Column<LaneParameters> _parameters;
     private readonly Column<LaneCommand> _commands;
@@ -72,36 +75,58 @@ internal sealed class LaneEngine : ILaneEngine
 
     public void Plan(int lane, double electricalRadians) => Row(ref _plans[lane / Numbers])[lane % Numbers] = electricalRadians;
 
-    public void Block(int vectors, ReadOnlySpan<LaneStepKind> kinds, in LaneJob job, Span<bool> attention)
+    public void Block(int vectors, ReadOnlySpan<LaneStepKind> kinds, in LaneJob job, Span<LaneSign> signs)
     {
-        double block = kinds.Length * job.StepSeconds;
-        V lost = Op.Create(Dynamics.MoveRun.LostRadians);
-        ref LaneStepKind kind = ref MemoryMarshal.GetReference(kinds);
-        for (int i = 0; i < vectors; i++)
+        // As many at a time as the nearest cache holds.
+        for (int first = 0; first < vectors; first += Together)
+        {
+            TogetherBlock(first, Math.Min(Together, vectors - first), kinds, job, signs);
+        }
+    }
+
+    private void TogetherBlock(int first, int count, ReadOnlySpan<LaneStepKind> kinds, in LaneJob job, Span<LaneSign> signs)
+    {
+        int stride = job.Shared ? 0 : BlockSteps;
+        for (int i = first; i < first + count; i++)
         {
             ref LaneState state = ref _states[i];
             ref LaneParameters p = ref _parameters[i];
-            ref LaneCommand command = ref _commands[job.Shared ? 0 : i * BlockSteps];
-            LaneBlock.Begin(ref state, ref p, ref _skies[job.Shared ? 0 : i], block, job.Terms, job.Features.Shaft);
-            if (job.OwnParts)
+            LaneBlock.Begin(ref state, ref p, ref _skies[job.Shared ? 0 : i], job.Terms, job.Features.Shaft);
+            for (int k = 0; job.OwnParts && k < BlockSteps; k++)
             {
-                for (int k = 0; k < kinds.Length; k++)
+                if (kinds[(i * stride) + k].Split)
                 {
-                    if (kinds[k].Split)
-                    {
-                        LaneBlock.Parts(ref Unsafe.Add(ref command, k), ref state, ref p);
-                    }
+                    LaneBlock.Parts(ref _commands[(i * stride) + k], ref state, ref p);
                 }
             }
 
-            LaneDispatch.Run(job.Features, ref state, ref p, ref command, ref kind, job.StepSeconds, 0, kinds.Length);
+            _before[i - first] = (state.Rotor, state.Axis, state.CurrentA, state.CurrentB);
+            if (job.Shared && job.OwnParts)
+            {
+                // Commands are shared but not their parts, so these are made for one vector at a time.
+                LaneDispatch.Run(job.Features, ref state, ref p, ref _commands[0], ref MemoryMarshal.GetReference(kinds), 0, 1, 0, BlockSteps);
+            }
+        }
+
+        if (!job.Shared || !job.OwnParts)
+        {
+            LaneDispatch.Run(job.Features, ref _states[first], ref _parameters[first], ref _commands[first * stride], ref Unsafe.Add(ref MemoryMarshal.GetReference(kinds), first * stride), stride, count, 0, BlockSteps);
+        }
+
+        for (int i = first; i < first + count; i++)
+        {
+            ref LaneState state = ref _states[i];
             if (job.Terms.Heat)
             {
-                LaneBlock.Warm(ref state, ref p, block);
+                LaneBlock.Warm(ref state, ref _parameters[i]);
             }
 
-            V lag = Op.Abs(state.Rotor - _plans[job.Shared ? 0 : i]);
-            attention[i] = !Op.LessThanOrEqualAll(lag, lost) || !Op.EqualsAll(state.Slip, Op.Create(0.0));
+            (V rotor, V axis, V currentA, V currentB) = _before[i - first];
+            bool same = Op.EqualsAll(rotor, state.Rotor) && Op.EqualsAll(axis, state.Axis) && Op.EqualsAll(currentA, state.CurrentA) && Op.EqualsAll(currentB, state.CurrentB)
+                && Op.EqualsAll(Op.Create(0.0), state.RotorSpeed) && Op.EqualsAll(Op.Create(0.0), state.AxisSpeed);
+            V lag = Op.FusedMultiplyAdd(Op.Create(-0.5), state.RotorSpeed, state.Rotor) - _plans[job.Shared ? 0 : i];
+            bool well = Op.LessThanOrEqualAll(Op.Abs(lag), Op.Create(Dynamics.MoveRun.LostFullSteps)) && Op.EqualsAll(state.Slip, Op.Create(0.0));
+            signs[i] = !well ? LaneSign.Attention : same ? LaneSign.Rests : LaneSign.None;
         }
     }
 

@@ -32,6 +32,22 @@ internal static class LaneMath
         V quarters = rounder - shifted;
         V r = Op.FusedMultiplyAdd(quarters, Op.Create(QuarterTurnHigh), radians);
         r = Op.FusedMultiplyAdd(quarters, Op.Create(QuarterTurnLow), r);
+        Turn(shifted, r, out sin, out cos);
+    }
+
+    /// <summary>Sine and cosine of an angle in quarter turns: its whole part needs no multiplication to be taken off.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static void SinCosOfQuarters(V quarterTurns, out V sin, out V cos)
+    {
+        V shifted = quarterTurns + Op.Create(Rounder);
+        V whole = shifted - Op.Create(Rounder);
+        Turn(shifted, (quarterTurns - whole) * Op.Create(QuarterTurnHigh), out sin, out cos);
+    }
+
+    /// <summary>Sine and cosine of r rad, within an eighth of a turn, turned on by whole quarter turns.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static void Turn(V shifted, V r, out V sin, out V cos)
+    {
         V z = r * r;
         V zz = z * z;
         V s = Op.FusedMultiplyAdd(r * z, SinePolynomial(z, zz), r);
@@ -41,11 +57,9 @@ internal static class LaneMath
         var turn = Op.AsInt64(shifted);
         var sine = Op.AsInt64(s);
         var cosine = Op.AsInt64(c);
-        var one = Op.Create(1L);
-        var two = Op.Create(2L);
-        var swap = (sine ^ cosine) & -(turn & one);
-        sine ^= swap ^ ((turn & two) << 62);
-        cosine ^= swap ^ (((turn + one) & two) << 62);
+        var swap = (sine ^ cosine) & -(turn & Op.Create(1L));
+        sine ^= swap ^ ((turn & Op.Create(2L)) << 62);
+        cosine ^= swap ^ (((turn + Op.Create(1L)) & Op.Create(2L)) << 62);
         sin = Op.AsDouble(sine);
         cos = Op.AsDouble(cosine);
     }

@@ -16,87 +16,118 @@ internal static class LaneRows
         AxisModel model = setup.Axis(axis);
         StepperMotor motor = model.Motor;
         ChopperDrive drive = model.Drive;
-        bool tracks = setup.Tracks(axis);
-        double teeth = motor.RotorTeeth;
-        double kick = h * teeth / p.RotorInertia;
-        bool shaft = p.ShaftInertia > 0.0;
-        MeshLoss onRotor = shaft ? p.StageLoss : p.Loss;
-        double later = tracks ? drive.TrackingCurrentAmperes : drive.HoldingCurrentAmperes;
+        double steps = StepsPerRadian(motor);
+        double kick = h * h * steps / p.RotorInertia;
+        double axisKick = h * h / p.AxisInertia;
+        double km = motor.TorqueConstantNewtonMetresPerAmpere * Math.PI / 24.0;
+        double later = setup.Tracks(axis) ? drive.TrackingCurrentAmperes : drive.HoldingCurrentAmperes;
         double probe = setup.Disturbances.SyncProbe ? SyncProbe.HoldingTorqueShare * motor.HoldingTorqueNewtonMetres : 0.0;
-        double heat = motor.ThermalResistanceKelvinPerWatt;
         double regulator = h / drive.RegulatorSeconds;
-        double busPerStep = h / drive.BusCapacitanceFarads;
         double regulatorDecay = LaneMath.Exp(-regulator);
-        PeriodicError error = model.Train.Worm.PeriodicError;
         var row = new LaneParameters
         {
-            Teeth = teeth,
-            EmfConstant = motor.TorqueConstantNewtonMetresPerAmpere / teeth,
-            RotorKick = kick,
-            TorqueKick = motor.TorqueConstantNewtonMetresPerAmpere * kick,
+            TorqueKick = km * kick,
             DetentKick = 4.0 * motor.DetentTorqueNewtonMetres * kick,
-            RotorDrag = (p.RotorViscous + p.PlanDamping) * kick / teeth,
-            PlanDrag = p.PlanDamping * kick / teeth,
+            RotorDrag = (p.RotorViscous + p.PlanDamping) * h / p.RotorInertia,
+            PlanDrag = p.PlanDamping * h / p.RotorInertia,
             ProbeKick = probe * kick,
             RotorCoulombKick = p.RotorCoulomb * kick,
-            RotorDriving = onRotor.Driving,
-            RotorBack = onRotor.BackDriving,
             RegulatorDecay = regulatorDecay,
             RegulatorShare = PhaseLaw.Share(regulator, regulatorDecay),
-            RegulatorRate = regulator,
-            StepSeconds = h,
-            StepsPerSecond = 1.0 / h,
-            ColdResistance = motor.ResistanceOhms,
-            Inductance = motor.InductanceHenries,
-            SupplyVolts = drive.SupplyVolts,
-            PerSupplyVolt = 1.0 / drive.SupplyVolts,
-            SupplyResistance = drive.SupplyResistanceOhms,
-            BusPerStep = busPerStep,
-            StepPerBus = 1.0 / busPerStep,
-            BusDecay = drive.SupplyResistanceOhms > 0.0 ? LaneMath.Exp(-busPerStep / drive.SupplyResistanceOhms) : 0.0,
-            BrakeLimit = drive.BrakeLimitVolts,
-            ThermalResistance = heat,
-            ThermalDecay = LaneMath.Exp(-MoveRun.BlockSteps * h / motor.ThermalTimeConstantSeconds),
-            Ambient = setup.Disturbances.AmbientCelsius,
-            ResistanceGrowth = heat > 0.0 ? Winding.CopperPerKelvin : 0.0,
             SlewMicrostepping = drive.SlewCurrentAmperes,
             SlewFullStepping = drive.SlewCurrentAmperes * drive.FullStepCurrentFraction,
             LaterMicrostepping = later,
             LaterFullStepping = later * drive.FullStepCurrentFraction,
             Unity = 1.0,
-            WormPerNode = 1.0 / (shaft ? p.WormRatio : p.WormRatio * teeth),
             MeshStiffness = p.Mesh.Stiffness,
-            MeshDamping = p.Mesh.Damping,
+            MeshDamping = p.Mesh.Damping / h,
             HalfBacklash = p.Mesh.HalfBacklash,
+            MeshFree = p.Mesh.HalfBacklash > 0.0 ? 0.0 : double.PositiveInfinity,
             Clutch = p.Clutch,
-            AxisKick = h / p.AxisInertia,
-            AxisInertia = p.AxisInertia,
-            AxisViscous = p.AxisViscous,
-            AxisCoulomb = p.AxisCoulomb,
-            AxisBreakaway = p.AxisBreakaway,
-            ShaftPerRotor = 1.0 / (p.StageRatio * teeth),
-            StageStiffness = p.StageMesh.Stiffness,
-            StageDamping = p.StageMesh.Damping,
-            StageHalfBacklash = p.StageMesh.HalfBacklash,
-            ShaftKick = shaft ? h / p.ShaftInertia : 0.0,
-            ShaftDriving = p.Loss.Driving,
-            ShaftBack = p.Loss.BackDriving,
-            PayloadKick = p.PayloadInertia > 0.0 ? h / p.PayloadInertia : 0.0,
-            PayloadInertia = p.PayloadInertia,
-            PayloadStiffness = p.PayloadStiffness,
-            PayloadDamping = p.PayloadDamping,
-            PayloadShare = model.Flexible?.InertiaShare ?? 0.0,
-            ErrorFirst = error.FirstAmplitudeRadians,
-            ErrorFirstPhase = error.FirstPhaseRadians,
-            ErrorSecond = error.SecondAmplitudeRadians,
-            ErrorSecondPhase = error.SecondPhaseRadians,
-            ErrorRunout = error.RunoutAmplitudeRadians,
-            ErrorRunoutPhase = error.RunoutPhaseRadians,
-            WormTurns = model.Train.Worm.Ratio,
-            Inertia0 = 1.0,
+            AxisKick = axisKick,
+            AxisDrag = p.AxisViscous * h / p.AxisInertia,
+            AxisCoulombKick = p.AxisCoulomb * axisKick,
+            AxisBreakawayKick = p.AxisBreakaway * axisKick,
+            StepsPerRadian = steps,
+            RotorKick = kick,
+            EmfConstant = km / (steps * h),
+            RegulatorRate = regulator,
         };
+        Gears(ref row, p, kick, h);
+        Supply(ref row, setup, model, h);
+        Payload(ref row, model, p, h);
+        Error(ref row, model.Train.Worm);
         Load(ref row, setup, axis);
         return row;
+    }
+
+    /// <summary>Full steps of the rotor per rad.</summary>
+    public static double StepsPerRadian(StepperMotor motor) => motor.RotorTeeth / (0.5 * Math.PI);
+
+    private static void Gears(ref LaneParameters row, AxisParameters p, double kick, double h)
+    {
+        double even = 0.5 * (p.Loss.Driving + p.Loss.BackDriving);
+        double odd = 0.5 * (p.Loss.Driving - p.Loss.BackDriving);
+        if (p.ShaftInertia <= 0.0)
+        {
+            row.WormPerNode = 1.0 / (p.WormRatio * row.StepsPerRadian);
+            row.NodeKick = kick / p.WormRatio;
+            row.RubKick = even * row.NodeKick;
+            row.RubOdd = odd * row.NodeKick;
+            return;
+        }
+
+        double shaftKick = h * h / p.ShaftInertia;
+        row.WormPerNode = 1.0 / p.WormRatio;
+        row.ShaftPerRotor = 1.0 / (p.StageRatio * row.StepsPerRadian);
+        row.StageStiffness = p.StageMesh.Stiffness;
+        row.StageDamping = p.StageMesh.Damping / h;
+        row.StageHalfBacklash = p.StageMesh.HalfBacklash;
+        row.StageFree = p.StageMesh.HalfBacklash > 0.0 ? 0.0 : double.PositiveInfinity;
+        row.StageKick = kick / p.StageRatio;
+        row.StageRubKick = 0.5 * (p.StageLoss.Driving + p.StageLoss.BackDriving) * row.StageKick;
+        row.StageRubOdd = 0.5 * (p.StageLoss.Driving - p.StageLoss.BackDriving) * row.StageKick;
+        row.ShaftKick = shaftKick;
+        row.ShaftRubKick = even * shaftKick / p.WormRatio;
+        row.ShaftRubOdd = odd * shaftKick / p.WormRatio;
+    }
+
+    private static void Supply(ref LaneParameters row, MountSetup setup, AxisModel model, double h)
+    {
+        StepperMotor motor = model.Motor;
+        ChopperDrive drive = model.Drive;
+        row.Inductance = motor.InductanceHenries;
+        row.ColdResistance = motor.ResistanceOhms;
+        row.StepSeconds = h;
+        row.StepsPerSecond = 1.0 / h;
+        row.SupplyVolts = drive.SupplyVolts;
+        row.PerSupplyVolt = 1.0 / drive.SupplyVolts;
+        row.SupplyResistance = drive.SupplyResistanceOhms;
+        row.BusPerStep = h / drive.BusCapacitanceFarads;
+        row.StepPerBus = drive.BusCapacitanceFarads / h;
+        row.BusDecay = drive.SupplyResistanceOhms > 0.0 ? LaneMath.Exp(-row.BusPerStep / drive.SupplyResistanceOhms) : 0.0;
+        row.BrakeLimit = drive.BrakeLimitVolts;
+        row.ThermalResistance = motor.ThermalResistanceKelvinPerWatt;
+        row.ThermalDecay = LaneMath.Exp(-MoveRun.BlockSteps * h / motor.ThermalTimeConstantSeconds);
+        row.Ambient = setup.Disturbances.AmbientCelsius;
+        row.ResistanceGrowth = row.ThermalResistance > 0.0 ? Winding.CopperPerKelvin : 0.0;
+    }
+
+    private static void Payload(ref LaneParameters row, AxisModel model, AxisParameters p, double h)
+    {
+        row.PayloadKick = p.PayloadInertia > 0.0 ? h * h / p.PayloadInertia : 0.0;
+        row.PayloadStiffness = p.PayloadStiffness;
+        row.PayloadDamping = p.PayloadDamping / h;
+        row.PayloadShare = model.Flexible?.InertiaShare ?? 0.0;
+    }
+
+    private static void Error(ref LaneParameters row, WormStage worm)
+    {
+        PeriodicError error = worm.PeriodicError;
+        (row.ErrorFirst, row.ErrorFirstPhase) = (error.FirstAmplitudeRadians, error.FirstPhaseRadians);
+        (row.ErrorSecond, row.ErrorSecondPhase) = (error.SecondAmplitudeRadians, error.SecondPhaseRadians);
+        (row.ErrorRunout, row.ErrorRunoutPhase) = (error.RunoutAmplitudeRadians, error.RunoutPhaseRadians);
+        row.WormTurns = worm.Ratio;
     }
 
     /// <summary>Start state.</summary>
@@ -106,14 +137,14 @@ internal static class LaneRows
         double startRadians = axis == MountAxis.Polar ? setup.Move.Start.PolarRadians : setup.Move.Start.DeclinationRadians;
         double carried = -new MoveLoad(setup, axis, plan).Outside(startRadians, 0.0);
         AxisState start = AxisAssembly.Start(parameters, carried, shaftPlan, worm.PeriodicError, worm.Ratio);
-        double startElectricalRadians = p.Teeth * start.Rotor;
+        double fullSteps = p.StepsPerRadian * start.Rotor;
         ChopperDrive drive = setup.Axis(axis).Drive;
-        LaneMath.SinCos(startElectricalRadians, out double sin, out double cos);
+        LaneMath.SinCosOfQuarters(fullSteps, out double sin, out double cos);
         double a = drive.SlewCurrentAmperes * cos;
         double b = drive.SlewCurrentAmperes * sin;
         var state = new LaneState
         {
-            Rotor = startElectricalRadians,
+            Rotor = fullSteps,
             Shaft = start.Shaft,
             Axis = start.Axis,
             Payload = start.Payload,
@@ -123,7 +154,6 @@ internal static class LaneRows
             Volts = p.SupplyVolts,
             VoltsBefore = p.SupplyVolts,
             Celsius = p.Ambient,
-            Gear = 1.0,
             Factor = 1.0,
         };
         LaneBlock.Winding(ref state, ref p);
@@ -154,6 +184,20 @@ internal static class LaneRows
             setup.Axis(axis).Motor.ThermalResistanceKelvinPerWatt > 0.0);
     }
 
+    /// <summary>One of the currents, by the index of a step's kind.</summary>
+    public static double Level(in LaneParameters p, int index) => index switch
+    {
+        0 => p.SlewMicrostepping,
+        1 => p.SlewFullStepping,
+        2 => p.LaterMicrostepping,
+        3 => p.LaterFullStepping,
+        _ => p.Unity,
+    };
+
+    /// <summary>Whether all that is integrated is a finite number.</summary>
+    public static bool IsFinite(in LaneState s) => double.IsFinite(
+        s.Rotor + s.RotorSpeed + s.Shaft + s.ShaftSpeed + s.Axis + s.AxisSpeed + s.Slip + s.Payload + s.PayloadSpeed + s.CurrentA + s.CurrentB + s.Volts + s.Celsius);
+
     // A declination axis feels the polar axis turn even where that only tracks.
     private static bool OtherMoves(MountSetup setup, MountAxis axis) => axis == MountAxis.Polar
         ? setup.Declination is not null && setup.Move.Start.DeclinationRadians != setup.Move.End.DeclinationRadians
@@ -172,6 +216,7 @@ internal static class LaneRows
             return;
         }
 
+        row.Inertia0 = 1.0;
         IReadOnlyList<double> q = setup.Load.DeclinationGravity;
         (row.Gravity0, row.Gravity1, row.Gravity2) = (q[0], q[1], q[2]);
         (row.Gravity3, row.Gravity4, row.Gravity5) = (q[3], q[4], q[5]);

@@ -10,6 +10,9 @@ internal sealed class LaneSkies(MountSetup setup, MountAxis axis, MovePlan plan)
     private readonly MotorPlan _other = plan.At(axis == MountAxis.Polar ? MountAxis.Declination : MountAxis.Polar);
     private readonly WindTorque _wind = new(setup.Disturbances);
 
+    /// <summary>Whether nothing changes from a time on.</summary>
+    public bool IsSteady(double seconds) => _other.RestsFrom(seconds) && _wind.IsSteady;
+
     public LaneSky Between(double fromSeconds, double toSeconds)
     {
         LaneSky sky = default;

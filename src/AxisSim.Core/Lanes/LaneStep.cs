@@ -4,12 +4,16 @@ using V = double;
 
 namespace AxisSim.Core.Lanes;
 
-/// <summary>Steps of one axis, or of a vector of them: drift, kick, drift, with exact currents. Second order in the step.</summary>
+/// <summary>The step of one axis, or of vectors of them: drift, kick, drift, with exact currents. Second order in the step.</summary>
 /// <remarks>
 /// <para>The law is that of <see cref="Dynamics.AxisDynamics{TMotor, TLoad}"/> with a <see cref="Motors.ChopperStepper"/>, whose comments state it; a test holds the two together.
-/// Here it is arranged for least work: the rotor in electrical radians, step and inertia folded into the constants, slow terms linear over a block
-/// (<c>e(p) - p</c> as a line in p and time), branches only where some lane needs them.</para>
-/// <para>State is kept in local variables, hence in registers, over the steps of a call.</para>
+/// Here it is arranged for least work. The rotor's angle x is in full steps, its speed w in full steps per step of time, so the field turns by <c>D = pi w/2</c> in a step and
+/// <c>S = (24/pi)(1 - D^2/24) = 24/pi - (pi/4) w^2</c>. With mean phase currents a, b (A) and their changes da, db over the step, s and c sine and cosine of the field's angle:
+/// <c>torque = Km (pi/24) ((b c - a s) S - w (da c + db s))</c>, <c>back-EMF = Km (pi/24) w S</c> times -s and c per unit of w; detent
+/// <c>Td 4 s c (1 - 2 s^2)(1 - (pi^2/6) w^2)</c>.</para>
+/// <para>Friction of the mesh with the losses p against the load and q with it: <c>|m|(p + q)/2</c> against the motion, and <c>m (p - q)/2</c> with the load, which is the same in
+/// any motion. Dry friction that may stop a body is left to <see cref="LaneFriction"/>, when some lane needs it.</para>
+/// <para>Vector by vector within a step: what one vector waits for, the processor fills with the next.</para>
 /// </remarks>
 internal static class LaneStep<TShaft, TPayload, TPower, TPose>
     where TShaft : struct, ISwitch
@@ -17,253 +21,269 @@ internal static class LaneStep<TShaft, TPayload, TPower, TPose>
     where TPower : struct, ISwitch
     where TPose : struct, ISwitch
 {
-    /// <summary>Steps <paramref name="first"/> to <paramref name="end"/> (not with it) of a block.</summary>
+    /// <summary>Takes steps <paramref name="first"/> to <paramref name="end"/> (not with it) of a block.</summary>
+    /// <param name="states">States of the vectors.</param>
+    /// <param name="parameters">Their constants.</param>
+    /// <param name="commands">Commands of the block's steps; of each vector in turn, if they have their own.</param>
+    /// <param name="kinds">What the steps are, likewise.</param>
+    /// <param name="stride">Commands from one vector to the next: 0 when they share them.</param>
+    /// <param name="vectors">How many.</param>
+    /// <param name="first">First step.</param>
+    /// <param name="end">End.</param>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public static void Run(ref LaneState state, ref LaneParameters p, ref LaneCommand commands, ref LaneStepKind kinds, double stepSeconds, int first, int end)
+    public static void Run(ref LaneState states, ref LaneParameters parameters, ref LaneCommand commands, ref LaneStepKind kinds, int stride, int vectors, int first, int end)
     {
-        V h = Op.Create(stepSeconds);
-        V half = Op.Create(0.5 * stepSeconds);
-        V more = Op.Create(1.5);
-        V less = Op.Create(-0.5);
-        V one = Op.Create(1.0);
-        V rotor = state.Rotor;
-        V rotorSpeed = state.RotorSpeed;
-        V rotorSpeedBefore = state.RotorSpeedBefore;
-        V axis = state.Axis;
-        V axisSpeed = state.AxisSpeed;
-        V axisSpeedBefore = state.AxisSpeedBefore;
-        V currentA = state.CurrentA;
-        V currentB = state.CurrentB;
-        V lead = state.ErrorBase - state.Slip;
-        V gear = p.WormPerNode * state.Gear;
-        V reach = state.Volts * state.Conductance;
-        V stepConductance = state.Conductance * (one - state.WindingDecay);
-        V stepReach = state.Volts * stepConductance;
         for (int k = first; k < end; k++)
         {
-            ref LaneCommand command = ref Unsafe.Add(ref commands, k);
-            LaneStepKind kind = Unsafe.Add(ref kinds, k);
-            V t = Op.Create((k + 0.5) * stepSeconds);
-
-            // Half a drift, and speeds extrapolated to the middle of the step.
-            V rotorMid = Op.FusedMultiplyAdd(half, rotorSpeed, rotor);
-            V axisMid = Op.FusedMultiplyAdd(half, axisSpeed, axis);
-            V speed = Op.FusedMultiplyAdd(more, rotorSpeed, less * rotorSpeedBefore);
-            V rate = Op.FusedMultiplyAdd(more, axisSpeed, less * axisSpeedBefore);
-
-            // Currents and torque, averaged over the step.
-            LaneMath.SinCos(rotorMid, out V sin, out V cos);
-            V sweep = h * speed;
-            V square = sweep * sweep;
-            V smooth = Op.FusedMultiplyAdd(square, Op.Create(-1.0 / 24.0), one);
-            V emf = p.EmfConstant * speed * smooth;
-            V emfA = -(emf * sin);
-            V emfB = emf * cos;
-            if (TPower.On)
+            for (int i = 0; i < vectors; i++)
             {
-                V volts = Op.FusedMultiplyAdd(state.Volts, more, less * state.VoltsBefore);
-                reach = volts * state.Conductance;
-                stepReach = volts * stepConductance;
-            }
-
-            V startA = currentA;
-            V startB = currentB;
-            V level = Unsafe.Add(ref p.SlewMicrostepping, kind.FirstLevel);
-            V meanA;
-            V meanB;
-            V limited;
-            if (!kind.Split)
-            {
-                PhaseLaw.Advance(startA, level * command.FirstA, emfA, p.RegulatorDecay, p.RegulatorShare, state.WindingDecay, state.WindingShare, stepConductance, stepReach, out currentA, out meanA, out V limitedA);
-                PhaseLaw.Advance(startB, level * command.FirstB, emfB, p.RegulatorDecay, p.RegulatorShare, state.WindingDecay, state.WindingShare, stepConductance, stepReach, out currentB, out meanB, out V limitedB);
-                limited = Op.MaxNative(limitedA, limitedB);
-            }
-            else
-            {
-                // Back-EMF at the middle of each part: its rate is -Nr w eb for phase A and Nr w ea for phase B.
-                V f = command.Split;
-                V g = one - f;
-                V early = less * g * sweep;
-                V late = Op.Create(0.5) * f * sweep;
-                V next = Unsafe.Add(ref p.SlewMicrostepping, kind.SecondLevel);
-                V rest = one - command.FirstWinding;
-                V rest2 = one - command.SecondWinding;
-                PhaseLaw.Advance(startA, level * command.FirstA, Op.FusedMultiplyAdd(-early, emfB, emfA), command.FirstRegulator, command.FirstRegulatorShare, command.FirstWinding, command.FirstWindingShare, state.Conductance * rest, reach * rest, out V middle, out V mean, out V limited1);
-                PhaseLaw.Advance(middle, next * command.SecondA, Op.FusedMultiplyAdd(-late, emfB, emfA), command.SecondRegulator, command.SecondRegulatorShare, command.SecondWinding, command.SecondWindingShare, state.Conductance * rest2, reach * rest2, out currentA, out V mean2, out V limited2);
-                meanA = Op.FusedMultiplyAdd(f, mean, g * mean2);
-                PhaseLaw.Advance(startB, level * command.FirstB, Op.FusedMultiplyAdd(early, emfA, emfB), command.FirstRegulator, command.FirstRegulatorShare, command.FirstWinding, command.FirstWindingShare, state.Conductance * rest, reach * rest, out middle, out mean, out V limited3);
-                PhaseLaw.Advance(middle, next * command.SecondB, Op.FusedMultiplyAdd(late, emfA, emfB), command.SecondRegulator, command.SecondRegulatorShare, command.SecondWinding, command.SecondWindingShare, state.Conductance * rest2, reach * rest2, out currentB, out mean2, out V limited4);
-                meanB = Op.FusedMultiplyAdd(f, mean, g * mean2);
-                limited = Op.MaxNative(Op.MaxNative(limited1, limited2), Op.MaxNative(limited3, limited4));
-            }
-
-            V changeA = currentA - startA;
-            V changeB = currentB - startB;
-            V pull = Op.FusedMultiplyAdd(meanB, cos, -(meanA * sin));
-            V turn = Op.FusedMultiplyAdd(changeA, cos, changeB * sin);
-            V field = Op.FusedMultiplyAdd(pull, smooth, sweep * Op.Create(-1.0 / 12.0) * turn);
-            V detent = sin * cos * Op.FusedMultiplyAdd(sin * sin, Op.Create(-2.0), one) * Op.FusedMultiplyAdd(square, Op.Create(-16.0 / 24.0), one);
-            V push = Op.FusedMultiplyAdd(p.TorqueKick, field, -(p.DetentKick * detent));
-            if (TPower.On)
-            {
-                state.MotorKick = push;
-                Power(ref state, ref p, h, meanA, meanB, changeA, changeB, currentA, currentB, p.EmfConstant * field * speed, limited);
-            }
-
-            push = Op.FusedMultiplyAdd(-p.RotorDrag, speed, push);
-            push = Op.FusedMultiplyAdd(p.PlanDrag, command.PlanRate, push);
-            push = Op.FusedMultiplyAdd(p.ProbeKick, command.Probe, push);
-
-            // Worm mesh.
-            V node = rotorMid;
-            V nodeSpeed = speed;
-            if (TShaft.On)
-            {
-                node = Op.FusedMultiplyAdd(half, state.ShaftSpeed, state.Shaft);
-                nodeSpeed = Op.FusedMultiplyAdd(more, state.ShaftSpeed, less * state.ShaftSpeedBefore);
-            }
-
-            V twist = Op.FusedMultiplyAdd(node, gear, Op.FusedMultiplyAdd(state.ErrorRate, t, lead)) - axisMid;
-            V twistRate = Op.FusedMultiplyAdd(nodeSpeed, gear, -rate);
-            V mesh = Contact(twist, twistRate, p.MeshStiffness, p.MeshDamping, p.HalfBacklash);
-            if (!Op.LessThanOrEqualAll(Op.Abs(mesh), p.Clutch))
-            {
-                mesh = Slip(ref state, ref p, twist, twistRate, mesh, h);
-                lead = state.ErrorBase - state.Slip;
-            }
-
-            // Kick of the rotor, and of the worm shaft where the stages are elastic. The flanks rub with the force between
-            // them, which the slope of the periodic error does not change.
-            V overrun;
-            V rotorNow = rotorSpeed;
-            if (TShaft.On)
-            {
-                V stage = Contact(Op.FusedMultiplyAdd(rotorMid, p.ShaftPerRotor, -node), Op.FusedMultiplyAdd(speed, p.ShaftPerRotor, -nodeSpeed), p.StageStiffness, p.StageDamping, p.StageHalfBacklash);
-                V shaftNow = state.ShaftSpeed;
-                V shaftThen = LaneFriction.Kick(shaftNow, Op.FusedMultiplyAdd(-gear, mesh, stage) * p.ShaftKick, mesh * p.WormPerNode * p.ShaftKick, p.ShaftDriving, p.ShaftBack, Op.Create(0.0), out overrun);
-                state.Shaft = Op.FusedMultiplyAdd(half, shaftThen - overrun, node);
-                state.ShaftSpeedBefore = shaftNow;
-                state.ShaftSpeed = shaftThen;
-                V stageKick = stage * p.ShaftPerRotor * p.Teeth * p.RotorKick;
-                rotorSpeed = LaneFriction.Kick(rotorNow, push - stageKick, stageKick, p.RotorDriving, p.RotorBack, p.RotorCoulombKick, out overrun);
-            }
-            else
-            {
-                V meshKick = mesh * p.Teeth * p.RotorKick;
-                rotorSpeed = LaneFriction.Kick(rotorNow, Op.FusedMultiplyAdd(-gear, meshKick, push), p.WormPerNode * meshKick, p.RotorDriving, p.RotorBack, p.RotorCoulombKick, out overrun);
-            }
-
-            rotor = Op.FusedMultiplyAdd(half, rotorSpeed - overrun, rotorMid);
-            rotorSpeedBefore = rotorNow;
-
-            // Kick of the axis, and of the payload where it is flexible.
-            V outside = Op.FusedMultiplyAdd(state.TorqueRate, t, state.Torque);
-            V kick = p.AxisKick;
-            V axisPush = Op.FusedMultiplyAdd(-p.AxisViscous, rate, mesh);
-            V factor = one;
-            if (TPose.On)
-            {
-                factor = Op.FusedMultiplyAdd(state.FactorRate, t, state.Factor);
-                kick /= factor;
-                axisPush -= state.FactorRate * p.AxisInertia * rate;
-            }
-
-            if (TPayload.On)
-            {
-                V payload = Op.FusedMultiplyAdd(half, state.PayloadSpeed, state.Payload);
-                V payloadSpeed = Op.FusedMultiplyAdd(more, state.PayloadSpeed, less * state.PayloadSpeedBefore);
-                V bond = Op.FusedMultiplyAdd(p.PayloadStiffness, axisMid - payload, p.PayloadDamping * (rate - payloadSpeed));
-                axisPush += Op.FusedMultiplyAdd(one - p.PayloadShare, outside, -bond);
-                V payloadPush = Op.FusedMultiplyAdd(p.PayloadShare, outside, bond);
-                V payloadKick = p.PayloadKick;
-                if (TPose.On)
-                {
-                    payloadPush -= state.FactorRate * p.PayloadInertia * payloadSpeed;
-                    payloadKick /= factor;
-                }
-
-                V payloadThen = Op.FusedMultiplyAdd(payloadKick, payloadPush, state.PayloadSpeed);
-                state.Payload = Op.FusedMultiplyAdd(half, payloadThen, payload);
-                state.PayloadSpeedBefore = state.PayloadSpeed;
-                state.PayloadSpeed = payloadThen;
-            }
-            else
-            {
-                axisPush += outside;
-            }
-
-            V axisNow = axisSpeed;
-            axisSpeed = LaneFriction.Kick(axisNow, axisPush * kick, p.AxisCoulomb * kick, p.AxisBreakaway * kick, out overrun);
-            axis = Op.FusedMultiplyAdd(half, axisSpeed - overrun, axisMid);
-            axisSpeedBefore = axisNow;
-            if (TPower.On)
-            {
-                state.MeshTorque = mesh;
+                Step(ref Unsafe.Add(ref states, i), ref Unsafe.Add(ref parameters, i), ref Unsafe.Add(ref commands, k + (i * stride)), Unsafe.Add(ref kinds, k + (i * stride)), k + 0.5);
             }
         }
+    }
 
-        state.Rotor = rotor;
-        state.RotorSpeed = rotorSpeed;
-        state.RotorSpeedBefore = rotorSpeedBefore;
-        state.Axis = axis;
-        state.AxisSpeed = axisSpeed;
-        state.AxisSpeedBefore = axisSpeedBefore;
-        state.CurrentA = currentA;
-        state.CurrentB = currentB;
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static void Step(ref LaneState s, ref LaneParameters p, ref LaneCommand command, LaneStepKind kind, double time)
+    {
+        V rotor = s.Rotor;
+        V speed = s.RotorMidSpeed;
+        LaneMath.SinCosOfQuarters(rotor, out V sin, out V cos);
+        V square = speed * speed;
+        V smooth = Op.FusedMultiplyAdd(square, Op.Create(-Math.PI / 4.0), Op.Create(24.0 / Math.PI));
+        V spin = speed * smooth;
+        V startA = s.CurrentA;
+        V startB = s.CurrentB;
+        V level = Unsafe.Add(ref p.SlewMicrostepping, kind.FirstLevel);
+        V targetA = level * command.FirstA;
+        V targetB = level * command.FirstB;
+        V meanA;
+        V meanB;
+        V changeA;
+        V changeB;
+        V limited;
+        if (!kind.Split)
+        {
+            V emf = s.EmfKick * spin;
+            V reach = s.Reach;
+            if (TPower.On)
+            {
+                reach = Op.FusedMultiplyAdd(s.Volts, Op.Create(1.5), Op.Create(-0.5) * s.VoltsBefore) * s.StepConductance;
+            }
+
+            s.CurrentA = PhaseLaw.Advance(startA, targetA, Op.FusedMultiplyAdd(emf, sin, startA * s.WindingDecay), reach, p.RegulatorDecay, p.RegulatorShare, s.WindingShare, out changeA, out meanA, out V limitedA);
+            s.CurrentB = PhaseLaw.Advance(startB, targetB, Op.FusedMultiplyAdd(-emf, cos, startB * s.WindingDecay), reach, p.RegulatorDecay, p.RegulatorShare, s.WindingShare, out changeB, out meanB, out V limitedB);
+            limited = Op.MaxNative(limitedA, limitedB);
+        }
+        else
+        {
+            // Back-EMF at the middle of each part: its rate is -Nr w eb for phase A and Nr w ea for phase B.
+            V f = command.Split;
+            V g = Op.Create(1.0) - f;
+            V emfA = -(p.EmfConstant * spin * sin);
+            V emfB = p.EmfConstant * spin * cos;
+            V early = Op.Create(-0.25 * Math.PI) * g * speed;
+            V late = Op.Create(0.25 * Math.PI) * f * speed;
+            V nextLevel = Unsafe.Add(ref p.SlewMicrostepping, kind.SecondLevel);
+            V conductance = s.Conductance * (Op.Create(1.0) - command.FirstWinding);
+            V conductance2 = s.Conductance * (Op.Create(1.0) - command.SecondWinding);
+            V volts = Op.FusedMultiplyAdd(s.Volts, Op.Create(1.5), Op.Create(-0.5) * s.VoltsBefore);
+            V reach = volts * conductance;
+            V reach2 = volts * conductance2;
+            V free = Op.FusedMultiplyAdd(Op.FusedMultiplyAdd(early, emfB, -emfA), conductance, startA * command.FirstWinding);
+            V middle = PhaseLaw.Advance(startA, targetA, free, reach, command.FirstRegulator, command.FirstRegulatorShare, command.FirstWindingShare, out changeA, out V mean, out V limited1);
+            free = Op.FusedMultiplyAdd(Op.FusedMultiplyAdd(late, emfB, -emfA), conductance2, middle * command.SecondWinding);
+            s.CurrentA = PhaseLaw.Advance(middle, nextLevel * command.SecondA, free, reach2, command.SecondRegulator, command.SecondRegulatorShare, command.SecondWindingShare, out V change2, out V mean2, out V limited2);
+            changeA += change2;
+            meanA = Op.FusedMultiplyAdd(f, mean, g * mean2);
+            free = Op.FusedMultiplyAdd(Op.FusedMultiplyAdd(-early, emfA, -emfB), conductance, startB * command.FirstWinding);
+            middle = PhaseLaw.Advance(startB, targetB, free, reach, command.FirstRegulator, command.FirstRegulatorShare, command.FirstWindingShare, out changeB, out mean, out V limited3);
+            free = Op.FusedMultiplyAdd(Op.FusedMultiplyAdd(-late, emfA, -emfB), conductance2, middle * command.SecondWinding);
+            s.CurrentB = PhaseLaw.Advance(middle, nextLevel * command.SecondB, free, reach2, command.SecondRegulator, command.SecondRegulatorShare, command.SecondWindingShare, out change2, out mean2, out V limited4);
+            changeB += change2;
+            meanB = Op.FusedMultiplyAdd(f, mean, g * mean2);
+            limited = Op.MaxNative(Op.MaxNative(limited1, limited2), Op.MaxNative(limited3, limited4));
+        }
+
+        V pull = Op.FusedMultiplyAdd(meanB, cos, -(meanA * sin));
+        V turn = Op.FusedMultiplyAdd(changeA, cos, changeB * sin);
+        V field = Op.FusedMultiplyAdd(pull, smooth, -(speed * turn));
+        V detent = sin * cos * Op.FusedMultiplyAdd(sin * sin, Op.Create(-2.0), Op.Create(1.0)) * Op.FusedMultiplyAdd(square, Op.Create(-Math.PI * Math.PI / 6.0), Op.Create(1.0));
+        V push = Op.FusedMultiplyAdd(p.TorqueKick, field, -(p.DetentKick * detent));
+        if (TPower.On)
+        {
+            s.MotorKick = push;
+            LanePower.Take(ref s, ref p, meanA, meanB, changeA, changeB, p.EmfConstant * field * speed, limited);
+        }
+
+        push = Op.FusedMultiplyAdd(-p.RotorDrag, speed, push);
+        push = Op.FusedMultiplyAdd(p.PlanDrag, command.PlanRate, push);
+        push = Op.FusedMultiplyAdd(p.ProbeKick, command.Probe, push);
+
+        // Worm mesh.
+        V node = TShaft.On ? s.Shaft : rotor;
+        V nodeSpeed = TShaft.On ? s.ShaftMidSpeed : speed;
+        V t = Op.Create(time);
+        V twist = Op.FusedMultiplyAdd(node, s.Gear, Op.FusedMultiplyAdd(s.LeadRate, t, s.Lead)) - s.Axis;
+        V twistRate = Op.FusedMultiplyAdd(nodeSpeed, s.Gear, -s.AxisMidSpeed);
+        V mesh = Contact(twist, twistRate, p.MeshStiffness, p.MeshDamping, p.HalfBacklash, p.MeshFree);
+        if (!Kick<Without>(ref s, ref p, push, twist, twistRate, mesh, t))
+        {
+            Stop(ref s, ref p, push, twist, twistRate, mesh, t);
+        }
     }
 
     /// <summary>Torque of a tooth contact, the law of <see cref="Dynamics.MeshContact"/>.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static V Contact(V twist, V twistRate, V stiffness, V damping, V halfBacklash)
+    private static V Contact(V twist, V twistRate, V stiffness, V damping, V halfBacklash, V free)
     {
-        V zone = twist - Op.MaxNative(-halfBacklash, Op.MinNative(halfBacklash, twist));
-        V spring = stiffness * zone;
-        V limit = Op.ConditionalSelect(Op.GreaterThan(halfBacklash, Op.Create(0.0)), Op.Abs(spring), Op.Create(double.PositiveInfinity));
+        V spring = stiffness * (twist - Op.MaxNative(-halfBacklash, Op.MinNative(halfBacklash, twist)));
+        V limit = Op.MaxNative(Op.Abs(spring), free);
         return spring + Op.MinNative(Op.MaxNative(damping * twistRate, -limit), limit);
     }
 
-    /// <summary>The clutch passes its slip torque; the twist beyond what that torque holds flows into the slip.</summary>
+    /// <summary>A step in which the clutch slips, or a body may come to rest, in some lane.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static V Slip(ref LaneState state, ref LaneParameters p, V twist, V twistRate, V mesh, V h)
+    private static void Stop(ref LaneState s, ref LaneParameters p, V push, V twist, V twistRate, V mesh, V t)
     {
-        V zero = Op.Create(0.0);
-        V limited = Op.CopySign(p.Clutch, mesh);
-        V spring = p.MeshStiffness * (twist - Op.MaxNative(-p.HalfBacklash, Op.MinNative(p.HalfBacklash, twist)));
-        V elasticRate = Op.ConditionalSelect(Op.GreaterThan(p.MeshDamping, zero), (limited - spring) / p.MeshDamping, zero);
-        V slip = Op.MaxNative(zero, Op.CopySign(Op.Create(1.0), limited) * (twistRate - elasticRate)) * h;
-        V beyond = Op.MaxNative(zero, (Op.Abs(spring) - p.Clutch) / p.MeshStiffness);
-        V change = Op.CopySign(Op.MaxNative(slip, beyond), limited);
-        var slips = Op.GreaterThan(Op.Abs(mesh), p.Clutch);
-        state.Slip += Op.ConditionalSelect(slips, change, zero);
-        return Op.ConditionalSelect(slips, limited, mesh);
+        V limited = LaneClutch.Slip(ref s, ref p, twist, twistRate, mesh);
+        Kick<With>(ref s, ref p, push, twist, twistRate, limited, t);
     }
 
-    /// <summary>Copper loss, the power taken from the bus, and the bus itself (the law of <see cref="Drives.SupplyBus"/>).</summary>
-    [MethodImpl(MethodImplOptions.NoInlining)]
-    private static void Power(ref LaneState state, ref LaneParameters p, V h, V meanA, V meanB, V changeA, V changeB, V endA, V endB, V mechanical, V limited)
+    /// <summary>Kicks all bodies and drifts them to the middle of the next step.</summary>
+    /// <returns>False, with nothing changed, when some body passes rest or the clutch slips, and <typeparamref name="TPassing"/> does not allow for it.</returns>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static bool Kick<TPassing>(ref LaneState s, ref LaneParameters p, V push, V twist, V twistRate, V mesh, V t)
+        where TPassing : struct, ISwitch
     {
         V zero = Op.Create(0.0);
-        V change = Op.FusedMultiplyAdd(changeA, changeA, changeB * changeB) * Op.Create(1.0 / 12.0);
-        V copper = Op.FusedMultiplyAdd(meanA, meanA, Op.FusedMultiplyAdd(meanB, meanB, change)) * state.Resistance;
-        V stored = Op.Create(0.5) * p.Inductance * Op.FusedMultiplyAdd(endA, endA, endB * endB);
-        V electrical = Op.FusedMultiplyAdd(stored - state.Stored, p.StepsPerSecond, copper + mechanical);
-        state.CopperJoules = Op.FusedMultiplyAdd(copper, h, state.CopperJoules);
-        (state.MeanA, state.MeanB, state.Copper, state.Stored, state.Electrical, state.Limited) = (meanA, meanB, copper, stored, electrical, limited);
+        V size = Op.Abs(mesh);
 
-        // An ideal supply has no resistance and keeps its voltage; otherwise C dV/dt = max(0, (Vs - V)/Rs) - P/V.
-        V open = p.SupplyVolts;
-        V volts = state.Volts;
-        V mid = Op.FusedMultiplyAdd(volts, Op.Create(1.5), Op.Create(-0.5) * state.VoltsBefore);
-        V load = electrical / Op.MaxNative(mid, Op.Create(0.05) * open);
-        V unsupplied = Op.FusedMultiplyAdd(-load, p.BusPerStep, volts);
-        V rest = Op.FusedMultiplyAdd(-p.SupplyResistance, load, open);
-        V end = Op.FusedMultiplyAdd(volts - rest, p.BusDecay, rest);
-        var blocks = Op.GreaterThan(volts, open) | Op.GreaterThan(end, open);
-        end = Op.ConditionalSelect(blocks, Op.MaxNative(open, unsupplied), end);
-        V drawn = Op.ConditionalSelect(blocks, zero, Op.FusedMultiplyAdd(end - volts, p.StepPerBus, load));
-        var ideal = Op.LessThanOrEqual(p.SupplyResistance, zero);
-        state.SupplyAmperes = Op.ConditionalSelect(ideal, electrical * p.PerSupplyVolt, drawn);
-        state.VoltsBefore = volts;
-        state.Volts = Op.ConditionalSelect(ideal, open, Op.MinNative(end, p.BrakeLimit));
+        // The flanks rub with the force between them, which the slope of the periodic error does not change.
+        V rotorSpeed = s.RotorSpeed;
+        V odd;
+        V rub;
+        V shaftSpeed = zero;
+        V shaftPush = zero;
+        V shaftRub = zero;
+        if (TShaft.On)
+        {
+            V stage = Contact(Op.FusedMultiplyAdd(s.Rotor, p.ShaftPerRotor, -s.Shaft), Op.FusedMultiplyAdd(s.RotorMidSpeed, p.ShaftPerRotor, -s.ShaftMidSpeed), p.StageStiffness, p.StageDamping, p.StageHalfBacklash, p.StageFree);
+            shaftSpeed = s.ShaftSpeed;
+            shaftPush = Op.FusedMultiplyAdd(-s.Gear, mesh, stage) * p.ShaftKick;
+            shaftRub = p.ShaftRubKick * size;
+            push = Op.FusedMultiplyAdd(-p.StageKick, stage, push);
+            odd = p.StageRubOdd * stage;
+            rub = Op.FusedMultiplyAdd(p.StageRubKick, Op.Abs(stage), p.RotorCoulombKick);
+        }
+        else
+        {
+            push = Op.FusedMultiplyAdd(-s.LoadKick, mesh, push);
+            odd = p.RubOdd * mesh;
+            rub = Op.FusedMultiplyAdd(p.RubKick, size, p.RotorCoulombKick);
+        }
+
+        V rotorThen = rotorSpeed + (push - odd) - Op.CopySign(rub, rotorSpeed);
+        V least = rotorSpeed * rotorThen;
+        V shaftThen = zero;
+        if (TShaft.On)
+        {
+            shaftThen = shaftSpeed + (shaftPush - (p.ShaftRubOdd * mesh)) - Op.CopySign(shaftRub, shaftSpeed);
+            least = Op.MinNative(least, shaftSpeed * shaftThen);
+        }
+
+        // Axis, and payload where it is flexible.
+        V outside = Op.FusedMultiplyAdd(s.TorqueRate, t, s.Torque);
+        V axisSpeed = s.AxisSpeed;
+        V drag = p.AxisDrag;
+        V coulomb = p.AxisCoulombKick;
+        V breakaway = p.AxisBreakawayKick;
+        V perFactor = Op.Create(1.0);
+        V factorRate = zero;
+        if (TPose.On)
+        {
+            perFactor = Op.Create(1.0) / Op.FusedMultiplyAdd(s.FactorRate, t, s.Factor);
+            factorRate = s.FactorRate;
+            drag += factorRate;
+            coulomb *= perFactor;
+            breakaway *= perFactor;
+        }
+
+        V bond = zero;
+        V torque = mesh + outside;
+        if (TPayload.On)
+        {
+            bond = Op.FusedMultiplyAdd(p.PayloadStiffness, s.Axis - s.Payload, p.PayloadDamping * (s.AxisMidSpeed - s.PayloadMidSpeed));
+            torque = Op.FusedMultiplyAdd(-p.PayloadShare, outside, torque) - bond;
+        }
+
+        V axisPush = Op.FusedMultiplyAdd(p.AxisKick, torque, -(drag * s.AxisMidSpeed));
+        if (TPose.On)
+        {
+            axisPush *= perFactor;
+        }
+
+        V axisThen = axisSpeed + axisPush - Op.CopySign(coulomb, axisSpeed);
+        V rotorOver = zero;
+        V shaftOver = zero;
+        V axisOver = zero;
+        if (TPassing.On)
+        {
+            rotorThen = LaneFriction.Passing(rotorSpeed, rotorThen, push, rub + odd, rub - odd, zero, out rotorOver);
+            if (TShaft.On)
+            {
+                V shaftOdd = p.ShaftRubOdd * mesh;
+                shaftThen = LaneFriction.Passing(shaftSpeed, shaftThen, shaftPush, shaftRub + shaftOdd, shaftRub - shaftOdd, zero, out shaftOver);
+            }
+
+            axisThen = LaneFriction.Passing(axisSpeed, axisThen, axisPush, coulomb, coulomb, breakaway, out axisOver);
+        }
+        else
+        {
+            least = Op.MinNative(Op.MinNative(least, axisSpeed * axisThen), p.Clutch - size);
+            if (!Op.GreaterThanAll(least, zero))
+            {
+                return false;
+            }
+        }
+
+        V half = Op.Create(0.5);
+        s.Rotor = Drift<TPassing>(s.Rotor, rotorThen, rotorOver);
+        s.RotorSpeed = rotorThen;
+        s.RotorMidSpeed = Op.FusedMultiplyAdd(half, rotorThen - rotorSpeed, rotorThen);
+        if (TShaft.On)
+        {
+            s.Shaft = Drift<TPassing>(s.Shaft, shaftThen, shaftOver);
+            s.ShaftSpeed = shaftThen;
+            s.ShaftMidSpeed = Op.FusedMultiplyAdd(half, shaftThen - shaftSpeed, shaftThen);
+        }
+
+        if (TPayload.On)
+        {
+            V speed = s.PayloadSpeed;
+            V payloadPush = p.PayloadKick * Op.FusedMultiplyAdd(p.PayloadShare, outside, bond);
+            if (TPose.On)
+            {
+                payloadPush = Op.FusedMultiplyAdd(-factorRate, s.PayloadMidSpeed, payloadPush) * perFactor;
+            }
+
+            V then = speed + payloadPush;
+            s.Payload += then;
+            s.PayloadSpeed = then;
+            s.PayloadMidSpeed = Op.FusedMultiplyAdd(half, then - speed, then);
+        }
+
+        s.Axis = Drift<TPassing>(s.Axis, axisThen, axisOver);
+        s.AxisSpeed = axisThen;
+        s.AxisMidSpeed = Op.FusedMultiplyAdd(half, axisThen - axisSpeed, axisThen);
+        if (TPower.On)
+        {
+            s.MeshTorque = mesh;
+        }
+
+        return true;
     }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static V Drift<TPassing>(V angle, V speed, V overrun)
+        where TPassing : struct, ISwitch => TPassing.On ? angle + Op.FusedMultiplyAdd(Op.Create(-0.5), overrun, speed) : angle + speed;
 }

@@ -17,26 +17,24 @@ internal static class PhaseLaw
 
     /// <param name="start">Current at the start, A.</param>
     /// <param name="target">What is commanded, A.</param>
-    /// <param name="emf">Back-EMF e, V.</param>
+    /// <param name="free">End without voltage: <c>start E - e G (1 - E)</c> of the winding, A.</param>
+    /// <param name="reach"><c>V G (1 - E)</c>, A.</param>
     /// <param name="regulator">E of the regulator.</param>
     /// <param name="regulatorShare">Its s.</param>
-    /// <param name="winding">E of the winding.</param>
-    /// <param name="windingShare">Its s.</param>
-    /// <param name="conductance"><c>G (1 - E)</c> of the winding, S.</param>
-    /// <param name="reach"><c>V G (1 - E)</c>, A.</param>
-    /// <param name="end">Current at the end, A.</param>
+    /// <param name="windingShare">s of the winding.</param>
+    /// <param name="change">End less start, A.</param>
     /// <param name="mean">Mean, A.</param>
     /// <param name="limited">1 where the supply limits it, else 0.</param>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static void Advance(V start, V target, V emf, V regulator, V regulatorShare, V winding, V windingShare, V conductance, V reach, out V end, out V mean, out V limited)
+    public static V Advance(V start, V target, V free, V reach, V regulator, V regulatorShare, V windingShare, out V change, out V mean, out V limited)
     {
-        V free = Op.FusedMultiplyAdd(start, winding, -(emf * conductance));
         V asked = Op.FusedMultiplyAdd(start - target, regulator, target);
-        end = Op.MaxNative(free - reach, Op.MinNative(free + reach, asked));
+        V end = Op.MaxNative(free - reach, Op.MinNative(free + reach, asked));
         var obeyed = Op.Equals(end, asked);
-        V share = Op.ConditionalSelect(obeyed, regulatorShare, windingShare);
+        change = end - start;
+        mean = Op.FusedMultiplyAdd(Op.ConditionalSelect(obeyed, regulatorShare, windingShare), change, start);
         limited = Op.ConditionalSelect(obeyed, Op.Create(0.0), Op.Create(1.0));
-        mean = Op.FusedMultiplyAdd(share, end - start, start);
+        return end;
     }
 
     /// <summary>s of an interval of x time constants whose decay is known.</summary>

@@ -97,7 +97,7 @@ internal sealed class MoveRecord
                 SettleStart = time;
             }
 
-            _settleError[SettleCount++] = _run.PayloadAngle - (step.PlanEndRadians / _ratio) - _run.PeriodicError;
+            _settleError[SettleCount++] = _run.PayloadRadians - (step.PlanEndRadians / _ratio) - _run.PeriodicErrorRadians;
         }
 
         if (time > _restStart)
@@ -176,7 +176,7 @@ internal sealed class MoveRecord
         AxisState state = _run.State;
         MotorReading reading = _run.Reading;
         double planned = step.PlanEndRadians / _ratio;
-        double payload = _run.PayloadAngle;
+        double payload = _run.PayloadRadians;
         (double a, double b) = _run.Currents;
         Trace.TimeSeconds.Add(time);
         Trace.PlannedAngleRadians.Add(planned);
@@ -185,7 +185,7 @@ internal sealed class MoveRecord
         Trace.MotorSpeedRadiansPerSecond.Add(_sampleMotorSpeed / _sampleTime);
         Trace.AxisErrorRadians.Add(state.Axis - planned);
         Trace.PayloadErrorRadians.Add(payload - planned);
-        Trace.SettleErrorRadians.Add(payload - planned - _run.PeriodicError);
+        Trace.SettleErrorRadians.Add(payload - planned - _run.PeriodicErrorRadians);
         Trace.LoadAngleRadians.Add(lag);
         Trace.MotorTorqueNewtonMetres.Add(_sampleTorque / _sampleTime);
         Trace.PhaseACurrentAmperes.Add(a);

@@ -40,13 +40,13 @@ internal sealed class RestMeans
     public void Add(MoveRun run, double plan)
     {
         AxisState state = run.State;
-        double worm = run.WormAxisAngle;
-        double twist = run.Twist;
-        double payload = run.PayloadAngle;
+        double worm = run.WormAxisRadians;
+        double twist = run.TwistRadians;
+        double payload = run.PayloadRadians;
         _count++;
         _payload += payload - plan;
         _worm += worm - plan;
-        _periodic += run.PeriodicError;
+        _periodic += run.PeriodicErrorRadians;
         _twist += twist;
         _elastic += run.Parameters.Mesh.DeadZone(twist);
         _bend += payload - state.Axis;
