@@ -53,7 +53,7 @@ internal sealed class LaneCase
     /// <summary>Time to which it is run, s.</summary>
     public double UntilSeconds => _plan.SlewSeconds + Arrival.BeyondSeconds;
 
-    public LaneCommands Commands() => new(_item.Setup.Axis(_item.Axis), _shaftPlan, Choice.StepSeconds);
+    public LaneCommands Commands() => new(_item.Setup.Axis(_item.Axis), _shaftPlan, _item.Setup.Disturbances.SyncProbe, Choice.StepSeconds);
 
     public LaneSkies Skies() => new(_item.Setup, _item.Axis, _plan);
 
@@ -62,7 +62,7 @@ internal sealed class LaneCase
         Disturbances wind = _item.Setup.Disturbances;
         return
         [
-            model.Motor.RotorTeeth, model.Drive.ChangeoverRadiansPerSecond, model.Drive.CurrentFallDelaySeconds, model.Drive.MicrostepsPerFullStep, UntilSeconds,
+            model.Motor.RotorTeeth, model.Drive.ChangeoverRadiansPerSecond, model.Drive.CurrentFallDelaySeconds, model.Drive.MicrostepsPerFullStep, UntilSeconds, wind.SyncProbe ? 1.0 : 0.0,
             wind.WindMetresPerSecond, wind.AirDensityKilogramsPerCubicMetre, wind.DragCoefficient, wind.AreaSquareMetres, wind.LeverMetres, wind.GustMetresPerSecond,
             wind.GustStartSeconds, wind.GustSeconds, wind.TurbulenceIntensity, wind.TurbulenceLengthMetres, wind.TurbulenceSeed,
             .. _shaftPlan.Numbers,

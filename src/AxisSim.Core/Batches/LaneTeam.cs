@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using AxisSim.Core.Dynamics;
 using AxisSim.Core.Lanes;
 
@@ -21,6 +22,7 @@ internal sealed class LaneTeam
     private readonly double _step;
     private readonly LaneSign[] _signs;
     private readonly LaneStepKind[] _kinds;
+    private readonly double _soonest;
     private int _lanes;
 
     /// <summary>Puts the cases into the engine.</summary>
@@ -45,11 +47,13 @@ internal sealed class LaneTeam
         }
 
         FillUp();
+        _soonest = cases.Min(c => c.UntilSeconds);
     }
 
     private int Vectors => ((_lanes - 1) / _engine.Width) + 1;
 
     /// <summary>Runs until every case is decided.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Run(CancellationToken stop)
     {
         for (long block = 0; _lanes > 0; block++)
@@ -61,16 +65,7 @@ internal sealed class LaneTeam
 
             double start = block * Steps * _step;
             double end = (block + 1) * Steps * _step;
-            bool constant = true;
-            if (_job.Shared)
-            {
-                constant = Share(start, end);
-            }
-            else
-            {
-                constant = Give(start, end);
-            }
-
+            bool constant = _job.Shared ? Share(start, end) : Give(start, end);
             _engine.Block(Vectors, _kinds, _job, _signs);
             Decide(end, constant);
         }
@@ -80,6 +75,7 @@ internal sealed class LaneTeam
         a.ColdResistance == b.ColdResistance && a.Inductance == b.Inductance && a.RegulatorRate == b.RegulatorRate;
 
     /// <summary>One command and sky for all; true when nothing changes any more.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private bool Share(double start, double end)
     {
         LaneCommands commands = _commands[0];
@@ -89,13 +85,13 @@ internal sealed class LaneTeam
         for (int k = 0; k < Steps; k++)
         {
             _kinds[k] = commands.Next(out LaneCommand command);
-            bool parts = _kinds[k].Split && !_job.OwnParts;
-            if (parts)
+            _engine.Command(k, command, _kinds[k].Split);
+            if (_kinds[k].Split && !_job.OwnParts)
             {
-                LaneBlock.Parts(ref command, ref winding, ref p);
+                LaneParts parts = default;
+                LaneBlock.Parts(command.Split, ref parts, ref winding, ref p);
+                _engine.Parts(k, parts);
             }
-
-            _engine.Command(k, command, _kinds[k].Split, parts);
         }
 
         _engine.Plan(commands.PlanFullSteps);
@@ -108,6 +104,7 @@ internal sealed class LaneTeam
     }
 
     /// <summary>Each lane its own; lanes that fill up the last vector get those of the last case.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private bool Give(double start, double end)
     {
         bool constant = true;
@@ -149,8 +146,14 @@ internal sealed class LaneTeam
     private bool IsConstant(int source, double seconds) =>
         _commands[source].Constant && !_job.Terms.Heat && !_job.Terms.Inertia && _skies[source].IsSteady(seconds);
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Decide(double now, bool constant)
     {
+        if (now < _soonest && !constant && !_signs.AsSpan(0, Vectors).Contains(LaneSign.Attention))
+        {
+            return;
+        }
+
         bool left = false;
 
         // From the last to the first, so that the place of one that leaves is taken by one already looked at.

@@ -99,6 +99,12 @@ internal sealed class MicrostepTable
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private int Index(double cell)
     {
+        // Sizes are powers of two on nearly every drive.
+        if ((_size & (_size - 1)) == 0)
+        {
+            return (int)((long)cell & (_size - 1));
+        }
+
         long k = (long)cell % _size;
         return (int)(k < 0 ? k + _size : k);
     }

@@ -32,6 +32,7 @@ internal sealed class MoveRun
     private readonly LaneTerms _terms;
     private readonly LaneSkies _skies;
     private readonly LaneCommand[] _block = new LaneCommand[BlockSteps];
+    private readonly LaneParts[] _parts = new LaneParts[BlockSteps];
     private readonly LaneStepKind[] _kinds = new LaneStepKind[BlockSteps];
     private LaneCommands _commands;
     private LaneParameters _p;
@@ -51,7 +52,7 @@ internal sealed class MoveRun
         _features = LaneRows.Features(setup, axis, Parameters);
         _terms = LaneRows.Terms(setup, axis);
         _skies = new LaneSkies(setup, axis, plan);
-        _commands = new LaneCommands(model, ShaftPlan, _step);
+        _commands = new LaneCommands(model, ShaftPlan, setup.Disturbances.SyncProbe, _step);
         _p = LaneRows.Parameters(setup, axis, Parameters, _step);
         _state = LaneRows.Start(setup, axis, plan, ShaftPlan, Parameters, _p);
     }
@@ -213,12 +214,12 @@ internal sealed class MoveRun
         _kinds[k] = _commands.Next(out _block[k]);
         if (_kinds[k].Split)
         {
-            LaneBlock.Parts(ref _block[k], ref _state, ref _p);
+            LaneBlock.Parts(_block[k].Split, ref _parts[k], ref _state, ref _p);
         }
     }
 
     private void Step(in LaneFeatures features, int first, int end) =>
-        LaneDispatch.Run(features, ref _state, ref _p, ref _block[0], ref _kinds[0], 0, 1, first, end);
+        LaneDispatch.Run(features, ref _state, ref _p, ref _block[0], ref _kinds[0], 0, ref _parts[0], 0, 1, first, end);
 
     /// <summary>Repeats the block that failed step by step, to name the first quantity that is not finite.</summary>
     private void FindNonFinite(in LaneState before)

@@ -15,7 +15,10 @@ internal interface ILaneEngine
     void Copy(int from, int to);
 
     /// <summary>Sets the command of one step for all lanes.</summary>
-    void Command(int step, in LaneCommand command, bool split, bool parts);
+    void Command(int step, in LaneCommand command, bool split);
+
+    /// <summary>Sets the decays of a step that is split, for all lanes.</summary>
+    void Parts(int step, in LaneParts parts);
 
     /// <summary>Sets the command of one step for one lane; for teams that do not share one.</summary>
     void Command(int step, int lane, in LaneCommand command);

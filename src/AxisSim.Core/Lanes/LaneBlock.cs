@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Op = AxisSim.Core.Numerics.ScalarOps;
 using V = double;
 
@@ -8,6 +9,7 @@ namespace AxisSim.Core.Lanes;
 internal static class LaneBlock
 {
     /// <summary>Sets the slow terms for a block that begins; the axis is taken to keep its speed.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static void Begin(ref LaneState state, ref LaneParameters p, ref LaneSky sky, in LaneTerms terms, bool shaft)
     {
         V half = Op.Create(-0.5);
@@ -50,6 +52,7 @@ internal static class LaneBlock
     }
 
     /// <summary>Warms the windings by what the block has cost them.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static void Warm(ref LaneState state, ref LaneParameters p)
     {
         V end = Op.FusedMultiplyAdd(state.CopperJoules * p.StepsPerSecond * Op.Create(1.0 / Dynamics.MoveRun.BlockSteps), p.ThermalResistance, p.Ambient);
@@ -59,6 +62,7 @@ internal static class LaneBlock
     }
 
     /// <summary>Sets what follows from the winding's temperature.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static void Winding(ref LaneState state, ref LaneParameters p)
     {
         V one = Op.Create(1.0);
@@ -74,18 +78,20 @@ internal static class LaneBlock
     }
 
     /// <summary>Sets the decays over both parts of a step in which the command changes.</summary>
-    public static void Parts(ref LaneCommand command, ref LaneState state, ref LaneParameters p)
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    public static void Parts(V split, ref LaneParts parts, ref LaneState state, ref LaneParameters p)
     {
         V x = p.StepSeconds * state.Resistance / p.Inductance;
-        V first = command.Split;
+        V first = split;
         V second = Op.Create(1.0) - first;
-        (command.FirstRegulator, command.FirstRegulatorShare) = Decay(first * p.RegulatorRate);
-        (command.FirstWinding, command.FirstWindingShare) = Decay(first * x);
-        (command.SecondRegulator, command.SecondRegulatorShare) = Decay(second * p.RegulatorRate);
-        (command.SecondWinding, command.SecondWindingShare) = Decay(second * x);
+        (parts.FirstRegulator, parts.FirstRegulatorShare) = Decay(first * p.RegulatorRate);
+        (parts.FirstWinding, parts.FirstWindingShare) = Decay(first * x);
+        (parts.SecondRegulator, parts.SecondRegulatorShare) = Decay(second * p.RegulatorRate);
+        (parts.SecondWinding, parts.SecondWindingShare) = Decay(second * x);
     }
 
     /// <summary>Periodic error and its slope at an angle of the worm (rad at the axis).</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static V Error(ref LaneParameters p, V worm, in LaneTerms terms, out V slope)
     {
         LaneMath.SinCos(Op.FusedMultiplyAdd(p.WormTurns, worm, p.ErrorFirstPhase), out V sin, out V cos);
@@ -109,12 +115,14 @@ internal static class LaneBlock
         return error;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static (V Decay, V Share) Decay(V x)
     {
         V decay = LaneMath.Exp(-x);
         return (decay, PhaseLaw.Share(x, decay));
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static V Outside(ref LaneParameters p, V angle, V otherCos, V otherSin, V otherRateSquare, in LaneTerms terms)
     {
         LaneMath.SinCos(angle, out V sin, out V cos);
@@ -133,6 +141,7 @@ internal static class LaneBlock
         return Op.FusedMultiplyAdd(slope, otherRateSquare, torque);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static V Inertia(ref LaneParameters p, V cos, V sin)
     {
         V twiceSin = sin * cos * Op.Create(2.0);

@@ -21,19 +21,9 @@ internal struct LaneCommand
     public V SecondA;
     public V SecondB;
 
-    // Decay of regulator and winding over both parts: see PhaseLaw.
-    public V FirstRegulator;
-    public V FirstRegulatorShare;
-    public V FirstWinding;
-    public V FirstWindingShare;
-    public V SecondRegulator;
-    public V SecondRegulatorShare;
-    public V SecondWinding;
-    public V SecondWindingShare;
-
     /// <summary>The same command in every lane.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public void Spread(in AxisSim.Core.Lanes.LaneCommand one, bool split, bool parts)
+    public void Spread(in AxisSim.Core.Lanes.LaneCommand one, bool split)
     {
         FirstA = Op.Create(one.FirstA);
         FirstB = Op.Create(one.FirstB);
@@ -44,17 +34,6 @@ internal struct LaneCommand
             Split = Op.Create(one.Split);
             SecondA = Op.Create(one.SecondA);
             SecondB = Op.Create(one.SecondB);
-            if (parts)
-            {
-                FirstRegulator = Op.Create(one.FirstRegulator);
-                FirstRegulatorShare = Op.Create(one.FirstRegulatorShare);
-                FirstWinding = Op.Create(one.FirstWinding);
-                FirstWindingShare = Op.Create(one.FirstWindingShare);
-                SecondRegulator = Op.Create(one.SecondRegulator);
-                SecondRegulatorShare = Op.Create(one.SecondRegulatorShare);
-                SecondWinding = Op.Create(one.SecondWinding);
-                SecondWindingShare = Op.Create(one.SecondWindingShare);
-            }
         }
     }
 }

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using AxisSim.Core.Drives;
 using AxisSim.Core.Dynamics;
 using AxisSim.Core.Motion;
@@ -20,14 +21,14 @@ internal sealed class LaneCommands
     private bool _later;
     private bool _ignoreFall;
 
-    public LaneCommands(AxisModel model, MotorPlan plan, double stepSeconds)
+    public LaneCommands(AxisModel model, MotorPlan plan, bool probe, double stepSeconds)
     {
         ChopperDrive drive = model.Drive;
         _plan = plan;
         _stepsPerRadian = LaneRows.StepsPerRadian(model.Motor);
         _step = stepSeconds;
         _fall = plan.SlewSeconds + drive.CurrentFallDelaySeconds;
-        _probe = new SyncProbe(1.0, plan.SlewSeconds);
+        _probe = new SyncProbe(probe ? 1.0 : 0.0, plan.SlewSeconds);
         var events = plan.Crossings(drive.ChangeoverRadiansPerSecond).Select(m => new DriveEvent(m.TimeSeconds, 1.0, m.Above)).ToList();
         events.Add(new DriveEvent(_fall, 1.0, events.FindLast(e => e.TimeSeconds <= _fall).FullStepping));
         _command = new PhaseCommand(MicrostepTable.Of(drive.MicrostepsPerFullStep), model.Motor.RotorTeeth, 1.0, [.. events.OrderBy(e => e.TimeSeconds)]);
@@ -64,6 +65,7 @@ internal sealed class LaneCommands
     }
 
     /// <summary>The command of the next step.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public LaneStepKind Next(out LaneCommand command)
     {
         double start = _index * _step;
@@ -97,5 +99,6 @@ internal sealed class LaneCommands
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private int Level() => (_later ? 2 : 0) + (_command.FullStepping ? 1 : 0);
 }

@@ -17,6 +17,7 @@ internal sealed class LaneEngine : ILaneEngine
     private readonly Column<LaneState> _states;
     private readonly Column<LaneParameters> _parameters;
     private readonly Column<LaneCommand> _commands;
+    private readonly Column<LaneParts> _parts;
     private readonly Column<LaneSky> _skies;
     private readonly Column<V> _plans;
 
@@ -25,6 +26,7 @@ internal sealed class LaneEngine : ILaneEngine
         _states = new Column<LaneState>(vectors);
         _parameters = new Column<LaneParameters>(vectors);
         _commands = new Column<LaneCommand>(vectors * BlockSteps);
+        _parts = new Column<LaneParts>(vectors * BlockSteps);
         _skies = new Column<LaneSky>(vectors);
         _plans = new Column<V>(vectors);
     }
@@ -56,18 +58,17 @@ internal sealed class LaneEngine : ILaneEngine
         Copy(ref _parameters[from / Numbers], from % Numbers, ref _parameters[to / Numbers], to % Numbers);
     }
 
-    public void Command(int step, in AxisSim.Core.Lanes.LaneCommand command, bool split, bool parts) => _commands[step].Spread(command, split, parts);
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    public void Command(int step, in AxisSim.Core.Lanes.LaneCommand command, bool split) => _commands[step].Spread(command, split);
+
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    public void Parts(int step, in AxisSim.Core.Lanes.LaneParts parts) => _parts[step].Spread(parts);
 
     public void Command(int step, int lane, in AxisSim.Core.Lanes.LaneCommand command) =>
         Scatter(command, ref _commands[(lane / Numbers * BlockSteps) + step], lane % Numbers);
 
-    public void Sky(in AxisSim.Core.Lanes.LaneSky sky)
-    {
-        for (int i = 0; i < Numbers; i++)
-        {
-            Scatter(sky, ref _skies[0], i);
-        }
-    }
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    public void Sky(in AxisSim.Core.Lanes.LaneSky sky) => _skies[0].Spread(sky);
 
     public void Sky(int lane, in AxisSim.Core.Lanes.LaneSky sky) => Scatter(sky, ref _skies[lane / Numbers], lane % Numbers);
 
@@ -75,6 +76,7 @@ internal sealed class LaneEngine : ILaneEngine
 
     public void Plan(int lane, double electricalRadians) => Row(ref _plans[lane / Numbers])[lane % Numbers] = electricalRadians;
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Block(int vectors, ReadOnlySpan<LaneStepKind> kinds, in LaneJob job, Span<LaneSign> signs)
     {
         // As many at a time as the nearest cache holds.
@@ -84,6 +86,7 @@ internal sealed class LaneEngine : ILaneEngine
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void TogetherBlock(int first, int count, ReadOnlySpan<LaneStepKind> kinds, in LaneJob job, Span<LaneSign> signs)
     {
         int stride = job.Shared ? 0 : BlockSteps;
@@ -96,23 +99,17 @@ internal sealed class LaneEngine : ILaneEngine
             {
                 if (kinds[(i * stride) + k].Split)
                 {
-                    LaneBlock.Parts(ref _commands[(i * stride) + k], ref state, ref p);
+                    LaneBlock.Parts(_commands[(i * stride) + k].Split, ref _parts[(i * BlockSteps) + k], ref state, ref p);
                 }
             }
 
             _before[i - first] = (state.Rotor, state.Axis, state.CurrentA, state.CurrentB);
-            if (job.Shared && job.OwnParts)
-            {
-                // Commands are shared but not their parts, so these are made for one vector at a time.
-                LaneDispatch.Run(job.Features, ref state, ref p, ref _commands[0], ref MemoryMarshal.GetReference(kinds), 0, 1, 0, BlockSteps);
-            }
         }
 
-        if (!job.Shared || !job.OwnParts)
-        {
-            LaneDispatch.Run(job.Features, ref _states[first], ref _parameters[first], ref _commands[first * stride], ref Unsafe.Add(ref MemoryMarshal.GetReference(kinds), first * stride), stride, count, 0, BlockSteps);
-        }
-
+        int partsStride = job.OwnParts ? BlockSteps : 0;
+        LaneDispatch.Run(
+            job.Features, ref _states[first], ref _parameters[first], ref _commands[first * stride], ref Unsafe.Add(ref MemoryMarshal.GetReference(kinds), first * stride), stride,
+            ref _parts[first * partsStride], partsStride, count, 0, BlockSteps);
         for (int i = first; i < first + count; i++)
         {
             ref LaneState state = ref _states[i];
@@ -130,6 +127,7 @@ internal sealed class LaneEngine : ILaneEngine
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void Scatter<TRow, TColumn>(in TRow row, ref TColumn column, int lane)
         where TRow : unmanaged
         where TColumn : unmanaged
@@ -142,6 +140,7 @@ internal sealed class LaneEngine : ILaneEngine
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void Copy<TColumn>(ref TColumn from, int fromLane, ref TColumn to, int toLane)
         where TColumn : unmanaged
     {

@@ -13,6 +13,7 @@ internal sealed class LaneSkies(MountSetup setup, MountAxis axis, MovePlan plan)
     /// <summary>Whether nothing changes from a time on.</summary>
     public bool IsSteady(double seconds) => _other.RestsFrom(seconds) && _wind.IsSteady;
 
+    [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveOptimization)]
     public LaneSky Between(double fromSeconds, double toSeconds)
     {
         LaneSky sky = default;

@@ -27,108 +27,109 @@ internal static class LaneStep<TShaft, TPayload, TPower, TPose>
     /// <param name="commands">Commands of the block's steps; of each vector in turn, if they have their own.</param>
     /// <param name="kinds">What the steps are, likewise.</param>
     /// <param name="stride">Commands from one vector to the next: 0 when they share them.</param>
+    /// <param name="allParts">Decays for steps in which the command changes.</param>
+    /// <param name="partsStride">From one vector to the next.</param>
     /// <param name="vectors">How many.</param>
     /// <param name="first">First step.</param>
     /// <param name="end">End.</param>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public static void Run(ref LaneState states, ref LaneParameters parameters, ref LaneCommand commands, ref LaneStepKind kinds, int stride, int vectors, int first, int end)
+    public static void Run(ref LaneState states, ref LaneParameters parameters, ref LaneCommand commands, ref LaneStepKind kinds, int stride, ref LaneParts allParts, int partsStride, int vectors, int first, int end)
     {
         for (int k = first; k < end; k++)
         {
             for (int i = 0; i < vectors; i++)
             {
-                Step(ref Unsafe.Add(ref states, i), ref Unsafe.Add(ref parameters, i), ref Unsafe.Add(ref commands, k + (i * stride)), Unsafe.Add(ref kinds, k + (i * stride)), k + 0.5);
+                ref LaneState s = ref Unsafe.Add(ref states, i);
+                ref LaneParameters p = ref Unsafe.Add(ref parameters, i);
+                ref LaneCommand command = ref Unsafe.Add(ref commands, k + (i * stride));
+                LaneStepKind kind = Unsafe.Add(ref kinds, k + (i * stride));
+                V rotor = s.Rotor;
+                V speed = s.RotorMidSpeed;
+                LaneMath.SinCosOfQuarters(rotor, out V sin, out V cos);
+                V square = speed * speed;
+                V smooth = Op.FusedMultiplyAdd(square, Op.Create(-Math.PI / 4.0), Op.Create(24.0 / Math.PI));
+                V spin = speed * smooth;
+                V startA = s.CurrentA;
+                V startB = s.CurrentB;
+                V level = Unsafe.Add(ref p.SlewMicrostepping, kind.FirstLevel);
+                V targetA = level * command.FirstA;
+                V targetB = level * command.FirstB;
+                V meanA;
+                V meanB;
+                V changeA;
+                V changeB;
+                V limited;
+                if (!kind.Split)
+                {
+                    V emf = s.EmfKick * spin;
+                    V reach = s.Reach;
+                    if (TPower.On)
+                    {
+                        reach = Op.FusedMultiplyAdd(s.Volts, Op.Create(1.5), Op.Create(-0.5) * s.VoltsBefore) * s.StepConductance;
+                    }
+
+                    s.CurrentA = PhaseLaw.Advance(startA, targetA, Op.FusedMultiplyAdd(emf, sin, startA * s.WindingDecay), reach, p.RegulatorDecay, p.RegulatorShare, s.WindingShare, out changeA, out meanA, out V limitedA);
+                    s.CurrentB = PhaseLaw.Advance(startB, targetB, Op.FusedMultiplyAdd(-emf, cos, startB * s.WindingDecay), reach, p.RegulatorDecay, p.RegulatorShare, s.WindingShare, out changeB, out meanB, out V limitedB);
+                    limited = Op.MaxNative(limitedA, limitedB);
+                }
+                else
+                {
+                    // Back-EMF at the middle of each part: its rate is -Nr w eb for phase A and Nr w ea for phase B.
+                    ref LaneParts parts = ref Unsafe.Add(ref allParts, k + (i * partsStride));
+                    V f = command.Split;
+                    V g = Op.Create(1.0) - f;
+                    V emfA = -(p.EmfConstant * spin * sin);
+                    V emfB = p.EmfConstant * spin * cos;
+                    V early = Op.Create(-0.25 * Math.PI) * g * speed;
+                    V late = Op.Create(0.25 * Math.PI) * f * speed;
+                    V nextLevel = Unsafe.Add(ref p.SlewMicrostepping, kind.SecondLevel);
+                    V conductance = s.Conductance * (Op.Create(1.0) - parts.FirstWinding);
+                    V conductance2 = s.Conductance * (Op.Create(1.0) - parts.SecondWinding);
+                    V volts = Op.FusedMultiplyAdd(s.Volts, Op.Create(1.5), Op.Create(-0.5) * s.VoltsBefore);
+                    V reach = volts * conductance;
+                    V reach2 = volts * conductance2;
+                    V free = Op.FusedMultiplyAdd(Op.FusedMultiplyAdd(early, emfB, -emfA), conductance, startA * parts.FirstWinding);
+                    V middle = PhaseLaw.Advance(startA, targetA, free, reach, parts.FirstRegulator, parts.FirstRegulatorShare, parts.FirstWindingShare, out changeA, out V mean, out V limited1);
+                    free = Op.FusedMultiplyAdd(Op.FusedMultiplyAdd(late, emfB, -emfA), conductance2, middle * parts.SecondWinding);
+                    s.CurrentA = PhaseLaw.Advance(middle, nextLevel * command.SecondA, free, reach2, parts.SecondRegulator, parts.SecondRegulatorShare, parts.SecondWindingShare, out V change2, out V mean2, out V limited2);
+                    changeA += change2;
+                    meanA = Op.FusedMultiplyAdd(f, mean, g * mean2);
+                    free = Op.FusedMultiplyAdd(Op.FusedMultiplyAdd(-early, emfA, -emfB), conductance, startB * parts.FirstWinding);
+                    middle = PhaseLaw.Advance(startB, targetB, free, reach, parts.FirstRegulator, parts.FirstRegulatorShare, parts.FirstWindingShare, out changeB, out mean, out V limited3);
+                    free = Op.FusedMultiplyAdd(Op.FusedMultiplyAdd(-late, emfA, -emfB), conductance2, middle * parts.SecondWinding);
+                    s.CurrentB = PhaseLaw.Advance(middle, nextLevel * command.SecondB, free, reach2, parts.SecondRegulator, parts.SecondRegulatorShare, parts.SecondWindingShare, out change2, out mean2, out V limited4);
+                    changeB += change2;
+                    meanB = Op.FusedMultiplyAdd(f, mean, g * mean2);
+                    limited = Op.MaxNative(Op.MaxNative(limited1, limited2), Op.MaxNative(limited3, limited4));
+                }
+
+                V pull = Op.FusedMultiplyAdd(meanB, cos, -(meanA * sin));
+                V turn = Op.FusedMultiplyAdd(changeA, cos, changeB * sin);
+                V field = Op.FusedMultiplyAdd(pull, smooth, -(speed * turn));
+                V detent = sin * cos * Op.FusedMultiplyAdd(sin * sin, Op.Create(-2.0), Op.Create(1.0)) * Op.FusedMultiplyAdd(square, Op.Create(-Math.PI * Math.PI / 6.0), Op.Create(1.0));
+                V push = Op.FusedMultiplyAdd(p.TorqueKick, field, -(p.DetentKick * detent));
+                if (TPower.On)
+                {
+                    s.MotorKick = push;
+                    LanePower.Take(ref s, ref p, meanA, meanB, changeA, changeB, p.EmfConstant * field * speed, limited);
+                }
+
+                push = Op.FusedMultiplyAdd(-p.RotorDrag, speed, push);
+                push = Op.FusedMultiplyAdd(p.PlanDrag, command.PlanRate, push);
+                push = Op.FusedMultiplyAdd(p.ProbeKick, command.Probe, push);
+
+                // Worm mesh.
+                V node = TShaft.On ? s.Shaft : rotor;
+                V nodeSpeed = TShaft.On ? s.ShaftMidSpeed : speed;
+                V t = Op.Create(k + 0.5);
+                V twist = Op.FusedMultiplyAdd(node, s.Gear, Op.FusedMultiplyAdd(s.LeadRate, t, s.Lead)) - s.Axis;
+                V twistRate = Op.FusedMultiplyAdd(nodeSpeed, s.Gear, -s.AxisMidSpeed);
+                V mesh = Contact(twist, twistRate, p.MeshStiffness, p.MeshDamping, p.HalfBacklash, p.MeshFree);
+                if (!Kick<Without>(ref s, ref p, push, twist, twistRate, mesh, t))
+                {
+                    Stop(ref s, ref p, push, twist, twistRate, mesh, t);
+                }
             }
-        }
-    }
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static void Step(ref LaneState s, ref LaneParameters p, ref LaneCommand command, LaneStepKind kind, double time)
-    {
-        V rotor = s.Rotor;
-        V speed = s.RotorMidSpeed;
-        LaneMath.SinCosOfQuarters(rotor, out V sin, out V cos);
-        V square = speed * speed;
-        V smooth = Op.FusedMultiplyAdd(square, Op.Create(-Math.PI / 4.0), Op.Create(24.0 / Math.PI));
-        V spin = speed * smooth;
-        V startA = s.CurrentA;
-        V startB = s.CurrentB;
-        V level = Unsafe.Add(ref p.SlewMicrostepping, kind.FirstLevel);
-        V targetA = level * command.FirstA;
-        V targetB = level * command.FirstB;
-        V meanA;
-        V meanB;
-        V changeA;
-        V changeB;
-        V limited;
-        if (!kind.Split)
-        {
-            V emf = s.EmfKick * spin;
-            V reach = s.Reach;
-            if (TPower.On)
-            {
-                reach = Op.FusedMultiplyAdd(s.Volts, Op.Create(1.5), Op.Create(-0.5) * s.VoltsBefore) * s.StepConductance;
-            }
-
-            s.CurrentA = PhaseLaw.Advance(startA, targetA, Op.FusedMultiplyAdd(emf, sin, startA * s.WindingDecay), reach, p.RegulatorDecay, p.RegulatorShare, s.WindingShare, out changeA, out meanA, out V limitedA);
-            s.CurrentB = PhaseLaw.Advance(startB, targetB, Op.FusedMultiplyAdd(-emf, cos, startB * s.WindingDecay), reach, p.RegulatorDecay, p.RegulatorShare, s.WindingShare, out changeB, out meanB, out V limitedB);
-            limited = Op.MaxNative(limitedA, limitedB);
-        }
-        else
-        {
-            // Back-EMF at the middle of each part: its rate is -Nr w eb for phase A and Nr w ea for phase B.
-            V f = command.Split;
-            V g = Op.Create(1.0) - f;
-            V emfA = -(p.EmfConstant * spin * sin);
-            V emfB = p.EmfConstant * spin * cos;
-            V early = Op.Create(-0.25 * Math.PI) * g * speed;
-            V late = Op.Create(0.25 * Math.PI) * f * speed;
-            V nextLevel = Unsafe.Add(ref p.SlewMicrostepping, kind.SecondLevel);
-            V conductance = s.Conductance * (Op.Create(1.0) - command.FirstWinding);
-            V conductance2 = s.Conductance * (Op.Create(1.0) - command.SecondWinding);
-            V volts = Op.FusedMultiplyAdd(s.Volts, Op.Create(1.5), Op.Create(-0.5) * s.VoltsBefore);
-            V reach = volts * conductance;
-            V reach2 = volts * conductance2;
-            V free = Op.FusedMultiplyAdd(Op.FusedMultiplyAdd(early, emfB, -emfA), conductance, startA * command.FirstWinding);
-            V middle = PhaseLaw.Advance(startA, targetA, free, reach, command.FirstRegulator, command.FirstRegulatorShare, command.FirstWindingShare, out changeA, out V mean, out V limited1);
-            free = Op.FusedMultiplyAdd(Op.FusedMultiplyAdd(late, emfB, -emfA), conductance2, middle * command.SecondWinding);
-            s.CurrentA = PhaseLaw.Advance(middle, nextLevel * command.SecondA, free, reach2, command.SecondRegulator, command.SecondRegulatorShare, command.SecondWindingShare, out V change2, out V mean2, out V limited2);
-            changeA += change2;
-            meanA = Op.FusedMultiplyAdd(f, mean, g * mean2);
-            free = Op.FusedMultiplyAdd(Op.FusedMultiplyAdd(-early, emfA, -emfB), conductance, startB * command.FirstWinding);
-            middle = PhaseLaw.Advance(startB, targetB, free, reach, command.FirstRegulator, command.FirstRegulatorShare, command.FirstWindingShare, out changeB, out mean, out V limited3);
-            free = Op.FusedMultiplyAdd(Op.FusedMultiplyAdd(-late, emfA, -emfB), conductance2, middle * command.SecondWinding);
-            s.CurrentB = PhaseLaw.Advance(middle, nextLevel * command.SecondB, free, reach2, command.SecondRegulator, command.SecondRegulatorShare, command.SecondWindingShare, out change2, out mean2, out V limited4);
-            changeB += change2;
-            meanB = Op.FusedMultiplyAdd(f, mean, g * mean2);
-            limited = Op.MaxNative(Op.MaxNative(limited1, limited2), Op.MaxNative(limited3, limited4));
-        }
-
-        V pull = Op.FusedMultiplyAdd(meanB, cos, -(meanA * sin));
-        V turn = Op.FusedMultiplyAdd(changeA, cos, changeB * sin);
-        V field = Op.FusedMultiplyAdd(pull, smooth, -(speed * turn));
-        V detent = sin * cos * Op.FusedMultiplyAdd(sin * sin, Op.Create(-2.0), Op.Create(1.0)) * Op.FusedMultiplyAdd(square, Op.Create(-Math.PI * Math.PI / 6.0), Op.Create(1.0));
-        V push = Op.FusedMultiplyAdd(p.TorqueKick, field, -(p.DetentKick * detent));
-        if (TPower.On)
-        {
-            s.MotorKick = push;
-            LanePower.Take(ref s, ref p, meanA, meanB, changeA, changeB, p.EmfConstant * field * speed, limited);
-        }
-
-        push = Op.FusedMultiplyAdd(-p.RotorDrag, speed, push);
-        push = Op.FusedMultiplyAdd(p.PlanDrag, command.PlanRate, push);
-        push = Op.FusedMultiplyAdd(p.ProbeKick, command.Probe, push);
-
-        // Worm mesh.
-        V node = TShaft.On ? s.Shaft : rotor;
-        V nodeSpeed = TShaft.On ? s.ShaftMidSpeed : speed;
-        V t = Op.Create(time);
-        V twist = Op.FusedMultiplyAdd(node, s.Gear, Op.FusedMultiplyAdd(s.LeadRate, t, s.Lead)) - s.Axis;
-        V twistRate = Op.FusedMultiplyAdd(nodeSpeed, s.Gear, -s.AxisMidSpeed);
-        V mesh = Contact(twist, twistRate, p.MeshStiffness, p.MeshDamping, p.HalfBacklash, p.MeshFree);
-        if (!Kick<Without>(ref s, ref p, push, twist, twistRate, mesh, t))
-        {
-            Stop(ref s, ref p, push, twist, twistRate, mesh, t);
         }
     }
 
@@ -223,21 +224,7 @@ internal static class LaneStep<TShaft, TPayload, TPower, TPose>
         }
 
         V axisThen = axisSpeed + axisPush - Op.CopySign(coulomb, axisSpeed);
-        V rotorOver = zero;
-        V shaftOver = zero;
-        V axisOver = zero;
-        if (TPassing.On)
-        {
-            rotorThen = LaneFriction.Passing(rotorSpeed, rotorThen, push, rub + odd, rub - odd, zero, out rotorOver);
-            if (TShaft.On)
-            {
-                V shaftOdd = p.ShaftRubOdd * mesh;
-                shaftThen = LaneFriction.Passing(shaftSpeed, shaftThen, shaftPush, shaftRub + shaftOdd, shaftRub - shaftOdd, zero, out shaftOver);
-            }
-
-            axisThen = LaneFriction.Passing(axisSpeed, axisThen, axisPush, coulomb, coulomb, breakaway, out axisOver);
-        }
-        else
+        if (!TPassing.On)
         {
             least = Op.MinNative(Op.MinNative(least, axisSpeed * axisThen), p.Clutch - size);
             if (!Op.GreaterThanAll(least, zero))
@@ -247,14 +234,11 @@ internal static class LaneStep<TShaft, TPayload, TPower, TPose>
         }
 
         V half = Op.Create(0.5);
-        s.Rotor = Drift<TPassing>(s.Rotor, rotorThen, rotorOver);
-        s.RotorSpeed = rotorThen;
-        s.RotorMidSpeed = Op.FusedMultiplyAdd(half, rotorThen - rotorSpeed, rotorThen);
+        Move<TPassing>(ref s.Rotor, ref s.RotorSpeed, ref s.RotorMidSpeed, rotorSpeed, rotorThen, push, rub + odd, rub - odd, zero);
         if (TShaft.On)
         {
-            s.Shaft = Drift<TPassing>(s.Shaft, shaftThen, shaftOver);
-            s.ShaftSpeed = shaftThen;
-            s.ShaftMidSpeed = Op.FusedMultiplyAdd(half, shaftThen - shaftSpeed, shaftThen);
+            V shaftOdd = p.ShaftRubOdd * mesh;
+            Move<TPassing>(ref s.Shaft, ref s.ShaftSpeed, ref s.ShaftMidSpeed, shaftSpeed, shaftThen, shaftPush, shaftRub + shaftOdd, shaftRub - shaftOdd, zero);
         }
 
         if (TPayload.On)
@@ -272,9 +256,7 @@ internal static class LaneStep<TShaft, TPayload, TPower, TPose>
             s.PayloadMidSpeed = Op.FusedMultiplyAdd(half, then - speed, then);
         }
 
-        s.Axis = Drift<TPassing>(s.Axis, axisThen, axisOver);
-        s.AxisSpeed = axisThen;
-        s.AxisMidSpeed = Op.FusedMultiplyAdd(half, axisThen - axisSpeed, axisThen);
+        Move<TPassing>(ref s.Axis, ref s.AxisSpeed, ref s.AxisMidSpeed, axisSpeed, axisThen, axisPush, coulomb, coulomb, breakaway);
         if (TPower.On)
         {
             s.MeshTorque = mesh;
@@ -283,7 +265,24 @@ internal static class LaneStep<TShaft, TPayload, TPower, TPose>
         return true;
     }
 
+    /// <summary>Takes a body to the middle of the next step.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static V Drift<TPassing>(V angle, V speed, V overrun)
-        where TPassing : struct, ISwitch => TPassing.On ? angle + Op.FusedMultiplyAdd(Op.Create(-0.5), overrun, speed) : angle + speed;
+    private static void Move<TPassing>(ref V angle, ref V speed, ref V midSpeed, V before, V then, V push, V positive, V negative, V breakaway)
+        where TPassing : struct, ISwitch
+    {
+        V half = Op.Create(0.5);
+        if (TPassing.On)
+        {
+            V end = LaneFriction.Passing(before, then, push, positive, negative, breakaway, out V overrun);
+            angle += Op.FusedMultiplyAdd(Op.Create(-0.5), overrun, end);
+            speed = end;
+            midSpeed = Op.FusedMultiplyAdd(half, end - before, end);
+        }
+        else
+        {
+            angle += then;
+            speed = then;
+            midSpeed = Op.FusedMultiplyAdd(half, then - before, then);
+        }
+    }
 }

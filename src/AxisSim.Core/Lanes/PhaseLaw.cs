@@ -30,14 +30,14 @@ internal static class PhaseLaw
     {
         V asked = Op.FusedMultiplyAdd(start - target, regulator, target);
         V end = Op.MaxNative(free - reach, Op.MinNative(free + reach, asked));
-        var obeyed = Op.Equals(end, asked);
         change = end - start;
-        mean = Op.FusedMultiplyAdd(Op.ConditionalSelect(obeyed, regulatorShare, windingShare), change, start);
-        limited = Op.ConditionalSelect(obeyed, Op.Create(0.0), Op.Create(1.0));
+        mean = Op.FusedMultiplyAdd(Op.ConditionalSelect(Op.Equals(end, asked), regulatorShare, windingShare), change, start);
+        limited = Op.ConditionalSelect(Op.Equals(asked, end), Op.Create(0.0), Op.Create(1.0));
         return end;
     }
 
     /// <summary>s of an interval of x time constants whose decay is known.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static V Share(V x, V decay)
     {
         V one = Op.Create(1.0);

@@ -53,6 +53,7 @@ internal sealed class MotorPlan
     public double PeakSpeed { get; }
 
     /// <summary>Position at a time not before that of the last call with the same cursor.</summary>
+    [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveInlining)]
     public double Position(double seconds, ref int cursor)
     {
         while (cursor + 1 < _start.Length && seconds >= _start[cursor + 1])
