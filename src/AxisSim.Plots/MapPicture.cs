@@ -39,7 +39,7 @@ public sealed record MapKey(string Title, IReadOnlyList<double> Values, bool Log
 /// <summary>A figure of each cell, shown by a scale of tones where the move arrives.</summary>
 /// <param name="Title">Its name with its unit: "Torque margin, %".</param>
 /// <param name="Values">Values in that unit, cell by cell; not-a-number where there is none.</param>
-public sealed record MapMetric(string Title, IReadOnlyList<double> Values);
+public sealed record MapTones(string Title, IReadOnlyList<double> Values);
 
 /// <summary>A marked point, such as the scenario as it is.</summary>
 /// <param name="X">Along the first key, in its unit.</param>
@@ -66,7 +66,7 @@ public sealed record MapPicture
     public required IReadOnlyList<MapCell> Cells { get; init; }
 
     /// <summary>The figure that is shown where the move arrives; null to show the outcome alone.</summary>
-    public MapMetric? Metric { get; init; }
+    public MapTones? Metric { get; init; }
 
     /// <summary>A marked point; not drawn outside the map.</summary>
     public MapPoint? Point { get; init; }

@@ -56,7 +56,7 @@ public sealed class MapFigureTests
         ["point at the corner"] = SampleMaps.Margin(20, 20) with { Point = new MapPoint(5, 6, "at the corner of the map") },
         ["tiny keys"] = Scaled(1e-9),
         ["huge keys"] = Scaled(1e12),
-        ["huge values"] = SampleMaps.Margin(20, 20) with { Metric = new MapMetric("Figure, s", [.. Enumerable.Range(0, 400).Select(i => i * 1e300)]) },
+        ["huge values"] = SampleMaps.Margin(20, 20) with { Metric = new MapTones("Figure, s", [.. Enumerable.Range(0, 400).Select(i => i * 1e300)]) },
         ["wide logarithm"] = SampleMaps.Margin(20, 20) with { X = new MapKey("Key, s", [.. Enumerable.Range(0, 20).Select(i => Math.Pow(10.0, (10 * i) - 100))], true), Point = null },
         ["narrow logarithm"] = SampleMaps.Margin(20, 20) with { X = new MapKey("Key, s", [.. Enumerable.Range(0, 20).Select(i => 1.0 + (0.001 * i))], true), Point = null },
         ["long words"] = SampleMaps.Margin(20, 20) with
@@ -95,7 +95,7 @@ public sealed class MapFigureTests
     {
         MapPicture map = SampleMaps.Margin(4, 3);
         Assert.Contains("4 by 3", Assert.Throws<ArgumentException>(() => MapFigure.Create(map with { Cells = [.. map.Cells.Skip(1)] })).Message, StringComparison.Ordinal);
-        Assert.Throws<ArgumentException>(() => MapFigure.Create(map with { Metric = new MapMetric("Margin, %", [1.0]) }));
+        Assert.Throws<ArgumentException>(() => MapFigure.Create(map with { Metric = new MapTones("Margin, %", [1.0]) }));
         Assert.Throws<ArgumentException>(() => MapFigure.Create(map with { X = new MapKey("Rate, deg/s", [4, 3, 2, 1]) }));
     }
 
@@ -115,7 +115,7 @@ public sealed class MapFigureTests
         MapPicture map = SampleMaps.Margin(3, 2) with
         {
             X = new MapKey("Rate, deg/s", [1, 10, 100], true), Y = new MapKey("Ramp, s", [1, 2]), Point = null,
-            Cells = [.. Enumerable.Repeat(MapCell.Arrives, 6)], Metric = new MapMetric("Margin, %", [0, 0, 100, 0, 0, 0]),
+            Cells = [.. Enumerable.Repeat(MapCell.Arrives, 6)], Metric = new MapTones("Margin, %", [0, 0, 100, 0, 0, 0]),
         };
         IFigure figure = MapFigure.Create(map);
         using SKBitmap bitmap = SKBitmap.Decode(Figures.Png(figure));

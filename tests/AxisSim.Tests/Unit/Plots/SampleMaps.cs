@@ -31,7 +31,7 @@ internal static class SampleMaps
             X = new MapKey("Slew rate, deg/s", rates),
             Y = new MapKey("Ramp time, s", ramps, Logarithmic: true),
             Cells = cells,
-            Metric = new MapMetric("Torque margin, %", margin),
+            Metric = new MapTones("Torque margin, %", margin),
             Point = new MapPoint(2.5, 2.0, "this scenario: 2.5 deg/s, 2 s"),
         };
     }
@@ -56,6 +56,6 @@ internal static class SampleMaps
     public static MapPicture All(MapCell cell, int columns, int rows, double value) => Margin(columns, rows) with
     {
         Cells = [.. Enumerable.Repeat(cell, columns * rows)],
-        Metric = new MapMetric("Settling, s", [.. Enumerable.Repeat(value, columns * rows)]),
+        Metric = new MapTones("Settling, s", [.. Enumerable.Repeat(value, columns * rows)]),
     };
 }
