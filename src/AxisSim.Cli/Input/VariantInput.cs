@@ -1,0 +1,40 @@
+using AxisSim.Core;
+using AxisSim.Files.Scenarios;
+
+namespace AxisSim.Cli.Input;
+
+/// <summary>Reads a scenario once for each value of a list, and says what is wrong with a value as with any setting.</summary>
+internal static class VariantInput
+{
+    /// <summary>The mounts in the order of the values; problems are added, notes of the values are printed.</summary>
+    public static IReadOnlyList<MountSetup> Read(Host host, string file, string[] settings, IReadOnlyList<ForValue> values, List<Problem> problems)
+    {
+        var setups = new List<MountSetup>();
+        var said = new HashSet<string>(StringComparer.Ordinal);
+        foreach (ForValue value in values)
+        {
+            ScenarioResult result = ScenarioReader.ReadFile(file, [.. settings, value.Setting]);
+            foreach (Problem problem in result.Problems)
+            {
+                // Notes of the file itself have been printed.
+                bool ofValue = problem.Line == settings.Length + 1 && problem.File == "--set";
+                Problem told = ofValue ? problem with { File = "--for", Line = 0, Fix = problem.Fix.StartsWith("--set", StringComparison.Ordinal) ? "" : problem.Fix } : problem;
+                if (problem.Severity == ProblemSeverity.Error && said.Add(told.ToString()))
+                {
+                    problems.Add(told);
+                }
+                else if (ofValue && said.Add(told.ToString()))
+                {
+                    host.Error.WriteLine(told.ToString());
+                }
+            }
+
+            if (result.Scenario is { } scenario)
+            {
+                setups.Add(scenario.Setup);
+            }
+        }
+
+        return setups;
+    }
+}
