@@ -38,7 +38,7 @@ internal static class EnvelopePanel
             ];
             model.Series.Add(Marks.Line(look, points));
             lines.AddRange(Dense(points));
-            legend.Add(new(picture.Curves[i].Label, look));
+            legend.Add(new(points.Any(point => point.IsDefined()) ? picture.Curves[i].Label : picture.Curves[i].Label + ": no safe rate", look));
         }
 
         if (picture.Bound is { } bound && bound.RateRadiansPerSecond * DegreesPerRadian <= y.To)

@@ -103,7 +103,7 @@ internal static class EnvelopePresenter
         string range = Same(at.Island!.FromRadiansPerSecond, at.Island.ToRadiansPerSecond)
             ? $"{EnvelopeVerdict.Rate(at.Island.FromRadiansPerSecond)} arrives"
             : $"some rates from {Say.Number(Units.Degrees(at.Island.FromRadiansPerSecond), 4)} to {EnvelopeVerdict.Rate(at.Island.ToRadiansPerSecond)} arrive";
-        page.Text($"i above the first failure some rates arrive again. With a ramp of {Units.Time(at.RampSeconds)}{which}, {EnvelopeVerdict.Rate(at.FirstFailingRadiansPerSecond)} {EnvelopeVerdict.Ends(at.Failure)}, but {range}: near a resonance arriving comes and goes. Such rates do not count as safe.");
+        page.Text($"i above the first failure some rates arrive again. With a ramp of {Units.Time(at.RampSeconds)}{which}, {EnvelopeVerdict.Rate(at.FirstFailingRadiansPerSecond)} {EnvelopeVerdict.Ends(at.Failure)}, but {range}: near a resonance, and at the very edge of overload, arriving comes and goes. Such rates do not count as safe.");
     }
 
     private static string Tried(EnvelopeReport report)

@@ -60,6 +60,7 @@ public sealed class EnvelopeFigureTests
         Assert.Contains("12 kg: none at 0.125 s", figure.Description, StringComparison.Ordinal);
         Panel panel = EnvelopePanel.Create(SampleEnvelopes.Three());
         Assert.Equal(["8 kg", "10 kg", "12 kg", "greatest pulse rate", "marked point"], panel.Legend.Select(entry => entry.Text));
+        Assert.Equal("nothing arrives: no safe rate", EnvelopePanel.Create(SampleEnvelopes.Three() with { Curves = [None] }).Legend[0].Text);
         Assert.Contains(panel.Model.Series.OfType<OxyPlot.Series.LineSeries>().SelectMany(line => line.Points), point => !point.IsDefined());
     }
 }
