@@ -49,7 +49,7 @@ internal static class EnvelopeCommand
         }
 
         IReadOnlyList<MountAxis> axes = Moving(options, asked, scenario.Setup);
-        IReadOnlyList<MountSetup> variants = VariantInput.Read(host, request.File, request.Settings, values, options.Problems);
+        IReadOnlyList<MountSetup> variants = VariantInput.Read(host, request.File, request.Settings, request.For, values, options.Problems);
         OutputFolder? folder = OutputFolder.Open(request.Folder, host, options.Problems);
         ScenarioInput.Print(host, options.Problems);
         if (options.Problems.Count > 0)

@@ -37,7 +37,7 @@ internal static class EnvelopeFiles
             Sentence = EnvelopeVerdict.Of(report),
             Curves = [.. report.Lines.Select(line => new EnvelopeCurve(line.Label, [.. line.Rates.Select(rate => new EnvelopePoint(rate.RampSeconds, rate.RateRadiansPerSecond))]))],
             Own = onIt ? (new EnvelopePoint(report.Own.RampSeconds, report.AskedRadiansPerSecond), $"the file: {EnvelopeVerdict.Rate(report.AskedRadiansPerSecond)}, {Units.Time(report.Own.RampSeconds)}") : null,
-            Bound = double.IsFinite(report.PulseLimitRadiansPerSecond) ? (report.PulseLimitRadiansPerSecond, "greatest pulse rate") : null,
+            Bound = report.OnePulseLimit && double.IsFinite(report.PulseLimitRadiansPerSecond) ? (report.PulseLimitRadiansPerSecond, "greatest pulse rate") : null,
             LogarithmicRamps = true,
         };
     }

@@ -47,11 +47,12 @@ internal sealed class EnvelopeWork(MountSetup setup, IReadOnlyList<ForValue> val
             ? [("this scenario", null, setup)]
             : [.. values.Zip(variants, (value, variant) => (value.Label, (string?)value.Setting, variant))];
 
-        // The file as it is comes first; then curve by curve.
+        // Curve by curve; then the file as it is, unless its ramp is on the one curve already.
+        int own = values.Count == 0 ? Array.IndexOf(ramps, ownRamp) : -1;
         EnvelopeCase[] cases =
         [
-            new(setup, ownRamp, ownRate),
             .. curves.SelectMany(curve => ramps.Select(ramp => new EnvelopeCase(curve.Setup, ramp, ramp == ownRamp ? ownRate : null))),
+            .. own < 0 ? [new EnvelopeCase(setup, ownRamp, ownRate)] : Array.Empty<EnvelopeCase>(),
         ];
         IReadOnlyList<SafeRate> rates = EnvelopeStudy.Run(cases, axis, new EnvelopeOptions { ResolutionRadiansPerSecond = resolution, Threads = Threads, Stop = host.Stop, Progress = progress });
         return new EnvelopeReport
@@ -61,11 +62,12 @@ internal sealed class EnvelopeWork(MountSetup setup, IReadOnlyList<ForValue> val
             Settings = Settings,
             Key = values.Count == 0 ? null : values[0].Setting.Split('=')[0],
             AskedRadiansPerSecond = ownRate,
-            Own = rates[0],
-            Lines = [.. curves.Select((curve, i) => new EnvelopeLine(curve.Label, curve.Setting, [.. rates.Skip(1 + (i * ramps.Length)).Take(ramps.Length)]))],
+            Own = own < 0 ? rates[^1] : rates[own],
+            Lines = [.. curves.Select((curve, i) => new EnvelopeLine(curve.Label, curve.Setting, [.. rates.Skip(i * ramps.Length).Take(ramps.Length)]))],
             ResolutionRadiansPerSecond = resolution,
             DistanceRadians = EnvelopeStudy.Distance(setup, axis),
             PulseLimitRadiansPerSecond = EnvelopeStudy.PulseLimit(model),
+            OnePulseLimit = curves.All(curve => EnvelopeStudy.PulseLimit(curve.Setup.Axis(axis)) == EnvelopeStudy.PulseLimit(model)),
         };
     }
 

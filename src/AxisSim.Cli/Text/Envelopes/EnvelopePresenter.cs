@@ -48,25 +48,28 @@ internal static class EnvelopePresenter
     }
 
     private static void Table(Page page, EnvelopeReport report) => page.Table(
-        ["ramp, s", .. report.Lines.Select(line => line.Label)],
+        ["ramp, s  ", .. report.Lines.Select(line => line.Label + "  ")],
         Enumerable.Range(0, report.Lines[0].Rates.Count).Select(row => (IReadOnlyList<string>)
         [
             Say.Number(report.Lines[0].Rates[row].RampSeconds) + (Same(report.Lines[0].Rates[row].RampSeconds, report.Own.RampSeconds) ? " *" : "  "),
             .. report.Lines.Select(line => Cell(line.Rates[row])),
         ]));
 
+    // Why each end: without figures, for gears, microsteps and moves may differ from curve to curve.
+    private static readonly (EnvelopeLimit Limit, string Why)[] s_ends =
+    [
+        (EnvelopeLimit.PulseRate, "the controller cannot pulse faster"),
+        (EnvelopeLimit.MoveLength, "the two ramps together take the whole move, which never gets faster"),
+        (EnvelopeLimit.MotorSpeed, $"faster, the motor has less than {Units.Percent(EnvelopeStudy.LeastTorqueShare)} of its holding torque"),
+    ];
+
     private static string Cell(SafeRate rate) =>
-        (double.IsNaN(rate.RateRadiansPerSecond) ? "none" : Say.Number(Units.Degrees(rate.RateRadiansPerSecond), 4)) + Mark(rate);
+        (rate.Tried == 0 ? "-" : double.IsNaN(rate.RateRadiansPerSecond) ? "none" : Say.Number(Units.Degrees(rate.RateRadiansPerSecond), 4)) + Mark(rate);
 
     // One column wide for each: the numbers stay below each other.
-    private static string Mark(SafeRate rate) => rate switch
-    {
-        { Limit: EnvelopeLimit.PulseRate } => " p",
-        { Limit: EnvelopeLimit.MoveLength } => " m",
-        { Limit: EnvelopeLimit.MotorSpeed } => " e",
-        { Island: not null } => " i",
-        _ => "  ",
-    };
+    private static string Mark(SafeRate rate) => rate.Tried == 0 ? "  " : rate.Limit != EnvelopeLimit.Fails ? " " + Mark(rate.Limit) : rate.Island is not null ? " i" : "  ";
+
+    private static string Mark(EnvelopeLimit limit) => limit switch { EnvelopeLimit.PulseRate => "p", EnvelopeLimit.MoveLength => "m", _ => "e" };
 
     private static void Marks(Page page, EnvelopeReport report)
     {
@@ -76,17 +79,22 @@ internal static class EnvelopePresenter
             page.Text("* the ramp of the file.");
         }
 
-        foreach ((EnvelopeLimit limit, string mark) in new[] { (EnvelopeLimit.PulseRate, "p"), (EnvelopeLimit.MoveLength, "m"), (EnvelopeLimit.MotorSpeed, "e") })
+        foreach ((EnvelopeLimit limit, string why) in s_ends)
         {
             if (all.Any(rate => rate.Limit == limit))
             {
-                page.Text($"{mark} all rates tried arrive; the search ends there: {EnvelopeVerdict.Why(report, limit)}.");
+                page.Text($"{Mark(limit)} every rate tried arrives, and the search ends there: {why}.");
             }
         }
 
-        if (all.Any(rate => double.IsNaN(rate.RateRadiansPerSecond) && rate.Limit == EnvelopeLimit.Fails))
+        if (all.Any(rate => rate.Tried > 0 && double.IsNaN(rate.RateRadiansPerSecond)))
         {
             page.Text("none: even the least rate that was tried fails.");
+        }
+
+        if (all.Any(rate => rate.Tried == 0))
+        {
+            page.Text("-: no rate could be tried.");
         }
     }
 

@@ -37,4 +37,7 @@ internal sealed record EnvelopeReport
 
     /// <summary>The greatest rate that the controller can pulse, rad/s; infinite when nothing limits it.</summary>
     public required double PulseLimitRadiansPerSecond { get; init; }
+
+    /// <summary>Whether that holds for every curve; gears and microsteps change it.</summary>
+    public bool OnePulseLimit { get; init; } = true;
 }

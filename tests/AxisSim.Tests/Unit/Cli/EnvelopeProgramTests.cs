@@ -36,10 +36,12 @@ public sealed class EnvelopeProgramTests : IDisposable
     [InlineData("up to 7", "--for", "polar.drive.slew_current=0.1,0.2,0.3,0.4,0.5,0.6,0.7,0.8 A")]
     [InlineData("a number without its unit", "--for", "polar.drive.slew_current=0.7,0.9")]
     [InlineData("times the rated current", "--for", "polar.drive.slew_current=0.7,9 A")]
-    [InlineData("polar.drive.slew_current", "--for", "polar.drive.slew_curent=0.7,0.9 A")]
+    [InlineData("did you mean polar.drive.slew_current", "--for", "polar.drive.slew_curent=0.7,0.9 A")]
     [InlineData("an item \"tubus\" that is not there", "--for", "payload.tubus.mass=8,10 kg")]
+    [InlineData("write: --for \"payload.tube.mass=8,10 kg\"", "--for", "payload.tub.mass=8,10 kg")]
     [InlineData("varies itself", "--for", "polar.motion.ramp_time=1,2 s")]
     [InlineData("one of a few words", "--for", "polar.motion.shape=1,2")]
+    [InlineData("above max_pulse_rate", "--for", "polar.drive.microsteps=16,256")]
     [InlineData("nothing slews", "--set", "move.end_polar=-5 deg")]
     [InlineData("did you mean --ramp?", "--rampe", "1 s")]
     public void Bad_input_is_exit_2_with_a_message_that_helps(string message, string option, string value)
