@@ -79,7 +79,7 @@ public sealed class EnvelopeProgramTests : IDisposable
     public void Figures_table_and_document_are_written_and_agree()
     {
         (int code, string output, string error) = Run(["envelope", Heavy, .. Short, "--ramp", "0.1..0.4 s", "--points", "3", "--for", "payload.spectrograph.mass=3,5 kg", "--out", folder]);
-        Assert.Equal((0, ""), (code, error));
+        Assert.True(code == 0, error);
         Assert.Equal(["envelope.json", "polar-envelope.csv", "polar-envelope.png", "polar-envelope.svg"], Directory.GetFiles(folder).Select(Path.GetFileName).Order(StringComparer.Ordinal));
         string[][] rows = [.. File.ReadAllLines(Path.Combine(folder, "polar-envelope.csv")).Select(line => line.Split(','))];
         Assert.Equal(
