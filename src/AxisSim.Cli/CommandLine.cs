@@ -39,6 +39,7 @@ internal static class CommandLine
             NewCommand.Create(host),
             CurveCommand.Create(host),
             BalanceCommand.Create(host),
+            EnvelopeCommand.Create(host),
         };
         HelpOption help = root.Options.OfType<HelpOption>().Single();
         help.Action = new HelpPage((HelpAction)help.Action!);
