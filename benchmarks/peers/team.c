@@ -44,17 +44,19 @@ int main(int argc, char **argv)
     for (int i = 0; i < 8; i++) {
         while (c.index * h < samples[i]) team_block(t, &c);
         for (int lane = 0; states && lane < 2; lane++) {
-            const LaneState *s = t->state;
+            LaneView s = team_view(t, lane);
             printf("{\"state\":\"%s\",\"seconds\":%.17g,\"rotor\":%.17g,\"rotor_speed\":%.17g,\"axis\":%.17g,\"axis_speed\":%.17g,\"ia\":%.17g,\"ib\":%.17g}\n",
-                lane ? "opposing" : "helping", c.index * h, s->rotor[lane], s->rotor_speed[lane], s->axis[lane], s->axis_speed[lane], s->ia[lane], s->ib[lane]);
+                lane ? "opposing" : "helping", c.index * h, s.rotor, s.rotor_speed, s.axis, s.axis_speed, s.ia, s.ib);
         }
     }
     double seconds = now() - begin;
     int lost = 0;
-    for (int lane = 0; lane < vectors * WIDTH; lane++)
-        lost += !(fabs(c.teeth * (t->state[lane / WIDTH].rotor[lane % WIDTH] - c.plan_now)) < 1.5 * M_PI) || t->state[lane / WIDTH].slip[lane % WIDTH] != 0;
+    for (int lane = 0; lane < vectors * WIDTH; lane++) {
+        LaneView s = team_view(t, lane);
+        lost += !(fabs(c.teeth * (s.rotor - c.plan_now)) < 1.5 * M_PI) || s.slip != 0;
+    }
     if (!states) printf("{\"what\":\"lanes\",\"unit\":\"ns/step/lane\",\"value\":%.4f,\"width\":%d,\"lanes\":%d,\"lost\":%d,\"check\":%.17g}\n",
-        1e9 * seconds / c.index / (vectors * WIDTH), WIDTH, vectors * WIDTH, lost, t->state[0].axis[0]);
+        1e9 * seconds / c.index / (vectors * WIDTH), WIDTH, vectors * WIDTH, lost, team_view(t, 0).axis);
     team_free(t);
     return 0;
 }

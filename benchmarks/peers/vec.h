@@ -30,18 +30,21 @@ INLINE vd larger(vd a, vd b) { return _mm512_range_pd(a, b, 3); }
 INLINE vd pick(mask m, vd yes, vd no) { return _mm512_mask_blend_pd(m, no, yes); }
 INLINE mask differs(vd a, vd b) { return _mm512_cmp_pd_mask(a, b, _CMP_NEQ_UQ); }
 INLINE mask above(vd a, vd b) { return _mm512_cmp_pd_mask(a, b, _CMP_GT_OQ); }
-INLINE mask not_above(vd a, vd b) { return _mm512_cmp_pd_mask(a, b, _CMP_NGT_UQ); }
+/* Where two numbers have not the same sign (a zero has one, too). */
+INLINE mask opposed(vd a, vd b) { return _mm512_movepi64_mask(_mm512_xor_si512((__m512i)a, (__m512i)b)); }
+INLINE int any_opposed(vd a, vd b, vd c, vd d) { return _mm512_movepi64_mask(_mm512_or_si512(_mm512_xor_si512((__m512i)a, (__m512i)b), _mm512_xor_si512((__m512i)c, (__m512i)d))); }
 INLINE mask either(mask a, mask b) { return (mask)(a | b); }
 INLINE mask both(mask a, mask b) { return (mask)(a & b); }
 INLINE int any(mask a) { return a != 0; }
-INLINE void sine_cosine_v(vd x, vd *s, vd *c);
 INLINE void turned(vd s, vd c, vd shifted, vd *sine, vd *cosine)
 {
     __m512i turn = (__m512i)shifted, top = _mm512_set1_epi64(INT64_MIN);
     mask odd = _mm512_test_epi64_mask(turn, _mm512_set1_epi64(1));
     vd a = pick(odd, c, s), b = pick(odd, s, c);
-    *sine = (vd)_mm512_ternarylogic_epi64((__m512i)a, _mm512_slli_epi64(turn, 62), top, 0x78);
-    *cosine = (vd)_mm512_ternarylogic_epi64((__m512i)b, _mm512_slli_epi64(_mm512_add_epi64(turn, _mm512_set1_epi64(1)), 62), top, 0x78);
+    /* Bit 1 of the turn is the sign of the sine; of the cosine it is bit 1 against bit 0. */
+    __m512i sign = _mm512_slli_epi64(turn, 62), other = _mm512_xor_si512(sign, _mm512_add_epi64(sign, sign));
+    *sine = (vd)_mm512_ternarylogic_epi64((__m512i)a, sign, top, 0x78);
+    *cosine = (vd)_mm512_ternarylogic_epi64((__m512i)b, other, top, 0x78);
 }
 #else
 typedef double vd __attribute__((vector_size(8 * WIDTH)));
@@ -56,7 +59,9 @@ INLINE vd with_sign(vd a, vd s) { return (vd)(((mask)a & ~top_bit()) | ((mask)s 
 INLINE vd pick(mask m, vd yes, vd no) { return (vd)(((mask)yes & m) | ((mask)no & ~m)); }
 INLINE mask differs(vd a, vd b) { return a != b; }
 INLINE mask above(vd a, vd b) { return a > b; }
-INLINE mask not_above(vd a, vd b) { return ~(a > b); }
+INLINE mask opposed(vd a, vd b) { return ((mask)a ^ (mask)b) < 0; }
+INLINE int any(mask a);
+INLINE int any_opposed(vd a, vd b, vd c, vd d) { return any((((mask)a ^ (mask)b) | ((mask)c ^ (mask)d)) < 0); }
 INLINE mask either(mask a, mask b) { return a | b; }
 INLINE mask both(mask a, mask b) { return a & b; }
 INLINE vd within(vd a, vd b) { vd x = size_of(a), y = size_of(b); return with_sign(pick(x < y, x, y), a); }
