@@ -111,17 +111,6 @@ static __attribute__((noinline)) vd cut(vd speed, vd after, vd push, vd resist, 
     return pick(where, end, after);
 }
 
-typedef struct { vd end, mean; } Phase;
-
-/* One phase: regulated, held to what full voltage allows. emf: what the back-EMF alone would drive by the end of the step. */
-INLINE Phase phase(vd start, vd target, Decay regulator, Decay winding, vd emf, double share, double limit, double mean_limit)
-{
-    vd off = start - target, base = mad(all(winding.end), start, emf), mean_base = mad(all(share), emf, all(winding.mean) * start);
-    vd reach = mad(off, all(regulator.end), target) - base, held = within(reach, all(limit));
-    vd mean = pick(differs(reach, held), mean_base + with_sign(all(mean_limit), reach), mad(off, all(regulator.mean), target));
-    return (Phase){ base + held, mean };
-}
-
 /* The clutch passes its slip torque; the twist beyond what that holds flows into the slip. */
 static __attribute__((noinline)) vd slipping(LaneState *s, const LaneConstants *c, vd twist, vd rate, vd mesh)
 {
@@ -135,83 +124,155 @@ static __attribute__((noinline)) vd slipping(LaneState *s, const LaneConstants *
     return pick(where, limited, mesh);
 }
 
+#ifndef TOGETHER
+#define TOGETHER 2
+#endif
+/* Vectors in one pass of the inner loop. */
+enum { MOST = TOGETHER };
 #define EACH _Pragma("GCC unroll 8") for (int v = 0; v < count; v++)
+
+
+/* One phase of several vectors: regulated, held to what full voltage allows. emf: what the back-EMF alone would drive by the end of the step.
+   Written a line at a time over the vectors, so that their chains of waiting lie side by side in the code. */
+INLINE void phases(const vd *restrict start, const vd *restrict target, Decay regulator, Decay winding, const vd *restrict emf, double share,
+    double limit, double mean_limit, vd *restrict end, vd *restrict mean, const int count)
+{
+    vd off[MOST], base[MOST], reach[MOST], held[MOST], low[MOST], plain[MOST];
+    EACH off[v] = start[v] - target[v];
+    EACH base[v] = mad(all(winding.end), start[v], emf[v]);
+    EACH reach[v] = mad(off[v], all(regulator.end), target[v]) - base[v];
+    EACH low[v] = mad(all(share), emf[v], all(winding.mean) * start[v]);
+    EACH held[v] = within(reach[v], all(limit));
+    EACH plain[v] = mad(off[v], all(regulator.mean), target[v]);
+    EACH end[v] = base[v] + held[v];
+    EACH mean[v] = pick(differs(reach[v], held[v]), low[v] + with_sign(all(mean_limit), reach[v]), plain[v]);
+}
+
+INLINE void sines(const vd *restrict x, vd *restrict sine, vd *restrict cosine, const int count)
+{
+    vd shifted[MOST], r[MOST], z[MOST], zz[MOST], s[MOST], c[MOST], t[MOST], u[MOST];
+    EACH shifted[v] = mad(x[v], all(QUARTER_TURNS_PER_RADIAN), all(ROUNDER));
+    EACH t[v] = shifted[v] - all(ROUNDER);
+    EACH r[v] = nmad(t[v], all(QUARTER_TURN_HIGH), x[v]);
+    EACH r[v] = nmad(t[v], all(QUARTER_TURN_LOW), r[v]);
+    EACH z[v] = r[v] * r[v];
+    EACH s[v] = mad(z[v], all(1.58969099521155010221e-10), all(-2.50507602534068634195e-08));
+    EACH t[v] = mad(z[v], all(2.75573137070700676789e-06), all(-1.98412698298579493134e-04));
+    EACH c[v] = mad(z[v], all(-1.13596475577881948265e-11), all(2.08757232129817482790e-09));
+    EACH u[v] = mad(z[v], all(-2.75573143513906633035e-07), all(2.48015872894767294178e-05));
+    EACH zz[v] = z[v] * z[v];
+    EACH s[v] = mad(zz[v], s[v], t[v]);
+    EACH c[v] = mad(zz[v], c[v], u[v]);
+    EACH t[v] = mad(z[v], all(8.33333333332248946124e-03), all(-1.66666666666666324348e-01));
+    EACH u[v] = mad(z[v], all(-1.38888888888741095749e-03), all(4.16666666666666019037e-02));
+    EACH s[v] = mad(zz[v], s[v], t[v]);
+    EACH c[v] = mad(zz[v], c[v], u[v]);
+    EACH t[v] = r[v] * z[v];
+    EACH u[v] = nmad(z[v], all(0.5), all(1.0));
+    EACH s[v] = mad(t[v], s[v], r[v]);
+    EACH c[v] = mad(zz[v], c[v], u[v]);
+    EACH turned(s[v], c[v], shifted[v], &sine[v], &cosine[v]);
+}
 
 /* One step of a few vectors of lanes. split, clutch and count are known where it is compiled. */
 INLINE void step(const Shared *restrict k, const Command *restrict o, double number, LaneState *restrict s, const LaneConstants *restrict c,
     const LaneSlow *restrict b, vd *restrict greatest, const int split, const int clutch, const int count)
 {
-    vd sn[count], cs[count], smooth[count], square[count], push[count], mesh[count];
-    EACH sine_cosine_v(s[v].rotor, &sn[v], &cs[v]);
-    EACH {
-        /* Twelve times the mean of a sine over the angle swept, against its middle. */
-        vd m = s[v].rotor_mid;
-        square[v] = m * m;
-        smooth[v] = nmad(square[v], all(0.5), all(12));
+    vd x[MOST], sn[MOST], cs[MOST], smooth[MOST], square[MOST], push[MOST], mesh[MOST], m[MOST];
+    EACH x[v] = s[v].rotor;
+    sines(x, sn, cs, count);
+    /* Twelve times the mean of a sine over the angle swept, against its middle. */
+    EACH m[v] = s[v].rotor_mid;
+    EACH square[v] = m[v] * m[v];
+    EACH smooth[v] = nmad(square[v], all(0.5), all(12));
+    vd start_a[MOST], start_b[MOST], a[MOST], d[MOST], mean_a[MOST], mean_b[MOST], ea[MOST], eb[MOST], emf[MOST];
+    EACH emf[v] = c[v].emf * (m[v] * smooth[v]);
+    EACH start_a[v] = s[v].ia;
+    EACH start_b[v] = s[v].ib;
+    EACH a[v] = c[v].current * all(o->a);
+    EACH d[v] = c[v].current * all(o->b);
+    const double top = k->volts * k->conductance;
+    if (!split) {
+        const Decay r = k->regulator, w = k->winding;
+        const double end = 1 - w.end, mean = 1 - w.mean, share = mean / end;
+        EACH emf[v] = emf[v] * all(end);
+        EACH ea[v] = emf[v] * sn[v];
+        EACH eb[v] = -emf[v] * cs[v];
+        vd end_a[MOST], end_b[MOST];
+        phases(start_a, a, r, w, ea, share, top * end, top * mean, end_a, mean_a, count);
+        phases(start_b, d, r, w, eb, share, top * end, top * mean, end_b, mean_b, count);
+        EACH a[v] = end_a[v];
+        EACH d[v] = end_b[v];
+    } else {
+        const double f = o->split, g = 1 - f;
+        const Decay w1 = o->winding[0], w2 = o->winding[1];
+        const double end1 = 1 - w1.end, mean1 = 1 - w1.mean, end2 = 1 - w2.end, mean2 = 1 - w2.mean;
+        vd early[MOST], late[MOST], e[MOST], p[MOST], q[MOST], first[MOST], then[MOST];
+        EACH early[v] = m[v] * all(-0.5 * g);
+        EACH late[v] = m[v] * all(0.5 * f);
+        EACH ea[v] = emf[v] * sn[v];
+        EACH eb[v] = emf[v] * cs[v];
+        EACH e[v] = mad(early[v], eb[v], ea[v]) * all(end1);
+        phases(start_a, a, o->regulator[0], w1, e, mean1 / end1, top * end1, top * mean1, p, first, count);
+        EACH q[v] = c[v].current * all(o->next_a);
+        EACH e[v] = mad(late[v], eb[v], ea[v]) * all(end2);
+        phases(p, q, o->regulator[1], w2, e, mean2 / end2, top * end2, top * mean2, a, then, count);
+        EACH mean_a[v] = mad(all(f), first[v], all(g) * then[v]);
+        EACH e[v] = msub(early[v], ea[v], eb[v]) * all(end1);
+        phases(start_b, d, o->regulator[0], w1, e, mean1 / end1, top * end1, top * mean1, p, first, count);
+        EACH q[v] = c[v].current * all(o->next_b);
+        EACH e[v] = msub(late[v], ea[v], eb[v]) * all(end2);
+        phases(p, q, o->regulator[1], w2, e, mean2 / end2, top * end2, top * mean2, d, then, count);
+        EACH mean_b[v] = mad(all(f), first[v], all(g) * then[v]);
     }
+    vd lean[MOST], pull[MOST], twice[MOST], cog[MOST], gap[MOST], rate[MOST];
+    EACH s[v].ia = a[v];
+    EACH s[v].ib = d[v];
+    EACH gap[v] = mad(s[v].rotor, b[v].geared, mad(b[v].error_step, all(number), b[v].error)) - s[v].axis;
+    EACH rate[v] = msub(m[v], b[v].geared, s[v].axis_mid);
+    EACH lean[v] = (d[v] - start_b[v]) * sn[v];
+    EACH pull[v] = mean_a[v] * sn[v];
+    EACH twice[v] = sn[v] + sn[v];
+    EACH lean[v] = mad(a[v] - start_a[v], cs[v], lean[v]);
+    EACH pull[v] = msub(mean_b[v], cs[v], pull[v]);
+    EACH cog[v] = (twice[v] * cs[v]) * nmad(twice[v], sn[v], all(1));
+    EACH push[v] = nmad(c[v].viscous, m[v], all(o->probe * k->push_scale));
+    EACH pull[v] = nmad(m[v], lean[v], pull[v] * smooth[v]);
+    EACH if (clutch) gap[v] = gap[v] - s[v].slip;
+    EACH twice[v] = gap[v] - within(gap[v], c[v].half_backlash);
+    EACH push[v] = mad(cog[v], c[v].detent * nmad(square[v], all(2.0 / 3), all(1)), push[v]);
+    EACH twice[v] = c[v].stiffness * twice[v];
+    EACH push[v] = mad(c[v].torque, pull[v], push[v]);
+    EACH mesh[v] = twice[v] + within(c[v].damping * rate[v], twice[v]);
     EACH {
-        vd ia = s[v].ia, ib = s[v].ib, target_a = c[v].current * all(o->a), target_b = c[v].current * all(o->b), m = s[v].rotor_mid;
-        vd emf = c[v].emf * (m * smooth[v]);
-        Phase a, d;
-        const double top = k->volts * k->conductance;
-        if (!split) {
-            const Decay r = k->regulator, w = k->winding;
-            const double end = 1 - w.end, mean = 1 - w.mean, share = mean / end;
-            emf = emf * all(end);
-            a = phase(ia, target_a, r, w, emf * sn[v], share, top * end, top * mean);
-            d = phase(ib, target_b, r, w, -emf * cs[v], share, top * end, top * mean);
-        } else {
-            const double f = o->split, g = 1 - f;
-            const Decay w1 = o->winding[0], w2 = o->winding[1];
-            const double end1 = 1 - w1.end, mean1 = 1 - w1.mean, end2 = 1 - w2.end, mean2 = 1 - w2.mean;
-            vd ea = emf * sn[v], eb = emf * cs[v], early = m * all(-0.5 * g), late = m * all(0.5 * f);
-            Phase p = phase(ia, target_a, o->regulator[0], w1, mad(early, eb, ea) * all(end1), mean1 / end1, top * end1, top * mean1);
-            a = phase(p.end, c[v].current * all(o->next_a), o->regulator[1], w2, mad(late, eb, ea) * all(end2), mean2 / end2, top * end2, top * mean2);
-            a.mean = mad(all(f), p.mean, all(g) * a.mean);
-            p = phase(ib, target_b, o->regulator[0], w1, msub(early, ea, eb) * all(end1), mean1 / end1, top * end1, top * mean1);
-            d = phase(p.end, c[v].current * all(o->next_b), o->regulator[1], w2, msub(late, ea, eb) * all(end2), mean2 / end2, top * end2, top * mean2);
-            d.mean = mad(all(f), p.mean, all(g) * d.mean);
-        }
-        s[v].ia = a.end;
-        s[v].ib = d.end;
-        vd lean = mad(a.end - ia, cs[v], (d.end - ib) * sn[v]), pull = nmad(m, lean, msub(d.mean, cs[v], a.mean * sn[v]) * smooth[v]);
-        vd twice = sn[v] + sn[v], cog = (twice * cs[v]) * nmad(twice, sn[v], all(1));
-        push[v] = mad(cog, c[v].detent * nmad(square[v], all(2.0 / 3), all(1)), all(o->probe * k->push_scale));
-        push[v] = mad(c[v].torque, pull, nmad(c[v].viscous, m, push[v]));
-    }
-    EACH {
-        vd twist = mad(s[v].rotor, b[v].geared, mad(b[v].error_step, all(number), b[v].error)) - s[v].axis;
-        vd rate = msub(s[v].rotor_mid, b[v].geared, s[v].axis_mid);
-        if (clutch) twist = twist - s[v].slip;
-        vd spring = c[v].stiffness * (twist - within(twist, c[v].half_backlash));
-        mesh[v] = spring + within(c[v].damping * rate, spring);
         if (!clutch) greatest[v] = larger(greatest[v], mesh[v]);
-        else if (any(above(size_of(mesh[v]), c[v].clutch))) mesh[v] = slipping(&s[v], &c[v], twist, rate, mesh[v]);
+        else if (any(above(size_of(mesh[v]), c[v].clutch))) mesh[v] = slipping(&s[v], &c[v], gap[v], rate[v], mesh[v]);
     }
-    EACH {
-        vd w = s[v].rotor_speed, x = s[v].axis_speed, resist = mad(size_of(mesh[v]), c[v].even, c[v].coulomb);
-        vd pushed = nmad(mesh[v], b[v].load, push[v]), gain = pushed - with_sign(resist, w), after = w + gain;
-        vd angle = s[v].rotor + after, next = mad(all(0.5), gain, after);
-        vd shove = nmad(c[v].axis_viscous, s[v].axis_mid, mesh[v] + mad(b[v].gravity_step, all(number), b[v].gravity));
-        vd axis_gain = msub(c[v].axis_scale, shove, with_sign(c[v].axis_coulomb, x)), axis_after = x + axis_gain;
-        vd axis_angle = s[v].axis + axis_after, axis_next = mad(all(0.5), axis_gain, axis_after);
-        if (__builtin_expect(any_opposed(w, after, x, axis_after), 0)) {
-            mask stops = opposed(w, after), axis_stops = opposed(x, axis_after);
-            if (any(stops)) after = cut(w, after, pushed, resist, s[v].rotor, stops, &angle, &next);
-            if (any(axis_stops)) axis_after = cut(x, axis_after, c[v].axis_scale * shove, c[v].axis_coulomb, s[v].axis, axis_stops, &axis_angle, &axis_next);
-        }
-        s[v].rotor = angle;
-        s[v].rotor_speed = after;
-        s[v].rotor_mid = next;
-        s[v].axis = axis_angle;
-        s[v].axis_speed = axis_after;
-        s[v].axis_mid = axis_next;
+    vd resist[MOST], gain[MOST], after[MOST], angle[MOST], next[MOST], shove[MOST], axis_gain[MOST], axis_after[MOST], axis_angle[MOST], axis_next[MOST];
+    EACH resist[v] = mad(size_of(mesh[v]), c[v].even, c[v].coulomb);
+    EACH push[v] = nmad(mesh[v], b[v].load, push[v]);
+    EACH shove[v] = nmad(c[v].axis_viscous, s[v].axis_mid, mesh[v] + mad(b[v].gravity_step, all(number), b[v].gravity));
+    EACH gain[v] = push[v] - with_sign(resist[v], s[v].rotor_speed);
+    EACH axis_gain[v] = msub(c[v].axis_scale, shove[v], with_sign(c[v].axis_coulomb, s[v].axis_speed));
+    EACH after[v] = s[v].rotor_speed + gain[v];
+    EACH axis_after[v] = s[v].axis_speed + axis_gain[v];
+    EACH angle[v] = s[v].rotor + after[v];
+    EACH next[v] = mad(all(0.5), gain[v], after[v]);
+    EACH axis_angle[v] = s[v].axis + axis_after[v];
+    EACH axis_next[v] = mad(all(0.5), axis_gain[v], axis_after[v]);
+    EACH if (__builtin_expect(any_opposed(s[v].rotor_speed, after[v], s[v].axis_speed, axis_after[v]), 0)) {
+        vd w = s[v].rotor_speed, y = s[v].axis_speed;
+        mask stops = opposed(w, after[v]), axis_stops = opposed(y, axis_after[v]);
+        if (any(stops)) after[v] = cut(w, after[v], push[v], resist[v], s[v].rotor, stops, &angle[v], &next[v]);
+        if (any(axis_stops)) axis_after[v] = cut(y, axis_after[v], c[v].axis_scale * shove[v], c[v].axis_coulomb, s[v].axis, axis_stops, &axis_angle[v], &axis_next[v]);
     }
+    EACH s[v].rotor = angle[v];
+    EACH s[v].rotor_speed = after[v];
+    EACH s[v].rotor_mid = next[v];
+    EACH s[v].axis = axis_angle[v];
+    EACH s[v].axis_speed = axis_after[v];
+    EACH s[v].axis_mid = axis_next[v];
 }
-
-#ifndef TOGETHER
-#define TOGETHER 2                                                 /* vectors in one pass of the inner loop */
-#endif
 
 /* The block again for one vector, now with a clutch that slips. */
 static __attribute__((noinline)) void block_slipping(Team *t, int v)
