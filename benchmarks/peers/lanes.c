@@ -14,7 +14,6 @@ Team *team_create(const Axis *a, double h, int vectors)
     t->shared.regulator = decay_over(h / a->regulator);
     t->shared.winding = decay_over(h / (a->inductance * t->shared.conductance));
     t->state = aligned(vectors * sizeof *t->state);
-    t->before = aligned(vectors * sizeof *t->before);
     t->constants = aligned(vectors * sizeof *t->constants);
     t->slow = aligned(vectors * sizeof *t->slow);
     for (int lane = 0; lane < vectors * WIDTH; lane++) team_set(t, lane, a);
@@ -23,7 +22,7 @@ Team *team_create(const Axis *a, double h, int vectors)
 
 void team_free(Team *t)
 {
-    free(t->state); free(t->before); free(t->constants); free(t->slow);
+    free(t->state); free(t->constants); free(t->slow);
     free(t);
 }
 
@@ -100,28 +99,52 @@ static void slow_terms(Team *t, int v)
 }
 
 /* Where a speed passes zero the step is cut there; friction is the same on both sides, for its odd part is in the push. */
-static __attribute__((noinline)) vd cut(vd speed, vd after, vd push, vd resist, vd mid, mask where, vd *angle, vd *next)
+INLINE vd cut(vd speed, vd after, vd push, vd resist, vd mid, mask where, vd *angle, vd *next)
 {
-    vd rest = push - within(push, resist);
-    mask moving = differs(speed, all(0));
-    vd share = pick(moving, speed / pick(moving, speed - after, all(1)), all(0));
-    vd left = all(1) - share, end = left * rest, overrun = pick(moving, mad(left, speed, share * end), all(0));
-    *angle = pick(where, nmad(all(0.5), overrun, mid + end), *angle);
+    vd rest = push - within(push, resist), end = rest, way = mid + rest;
+    mask moving = both(where, differs(speed, all(0)));
+    if (any(moving)) {
+        vd share = speed / pick(moving, speed - after, all(1)), left = all(1) - share, overrun = mad(left, speed, share * (left * rest));
+        end = pick(moving, left * rest, rest);
+        way = pick(moving, nmad(all(0.5), overrun, mid + end), way);
+    }
+    *angle = pick(where, way, *angle);
     *next = pick(where, mad(all(0.5), end - speed, end), *next);
     return pick(where, end, after);
 }
 
-/* The clutch passes its slip torque; the twist beyond what that holds flows into the slip. */
-static __attribute__((noinline)) vd slipping(LaneState *s, const LaneConstants *c, vd twist, vd rate, vd mesh)
+/* The clutch passes its slip torque; the twist beyond what that holds flows into the slip, which the coming block takes off the twist. */
+static __attribute__((noinline, cold)) vd slipping(LaneState *s, const LaneConstants *c, LaneSlow *b, vd twist, vd rate, vd mesh)
 {
     mask where = above(size_of(mesh), c->clutch);
     vd zero = all(0), limited = with_sign(c->clutch, mesh), spring = c->stiffness * (twist - within(twist, c->half_backlash));
     vd slip = (rate - (limited - spring) / c->damping) * with_sign(all(1), limited);
     vd beyond = (size_of(spring) - c->clutch) / c->stiffness;
     slip = pick(above(slip, zero), slip, zero);
-    slip = pick(above(beyond, slip), beyond, slip);
-    s->slip = pick(where, s->slip + with_sign(slip, limited), s->slip);
+    slip = pick(where, with_sign(pick(above(beyond, slip), beyond, slip), limited), zero);
+    s->slip = s->slip + slip;
+    b->error = b->error - slip;
     return pick(where, limited, mesh);
+}
+
+typedef struct { vd after, angle, next, axis_after, axis_angle, axis_next; } Kick;
+
+/* The kick of both bodies again where a clutch slips or a speed passes zero. push: without the mesh. */
+static __attribute__((noinline)) void rare(LaneState *s, const LaneConstants *c, LaneSlow *b, vd push, vd gravity, vd twist, vd rate, vd mesh, Kick *k)
+{
+    vd w = s->rotor_speed, x = s->axis_speed;
+    if (any(above(size_of(mesh), c->clutch))) mesh = slipping(s, c, b, twist, rate, mesh);
+    vd resist = mad(size_of(mesh), c->even, c->coulomb), shove = c->axis_scale * nmad(c->axis_viscous, s->axis_mid, mesh + gravity);
+    push = nmad(mesh, b->load, push);
+    vd gain = push - with_sign(resist, w), axis_gain = shove - with_sign(c->axis_coulomb, x);
+    k->after = w + gain;
+    k->angle = s->rotor + k->after;
+    k->next = mad(all(0.5), gain, k->after);
+    k->axis_after = x + axis_gain;
+    k->axis_angle = s->axis + k->axis_after;
+    k->axis_next = mad(all(0.5), axis_gain, k->axis_after);
+    k->after = cut(w, k->after, push, resist, s->rotor, opposed(w, k->after), &k->angle, &k->next);
+    k->axis_after = cut(x, k->axis_after, shove, c->axis_coulomb, s->axis, opposed(x, k->axis_after), &k->axis_angle, &k->axis_next);
 }
 
 #ifndef TOGETHER
@@ -150,33 +173,35 @@ INLINE void phases(const vd *restrict start, const vd *restrict target, Decay re
 
 INLINE void sines(const vd *restrict x, vd *restrict sine, vd *restrict cosine, const int count)
 {
-    vd shifted[MOST], r[MOST], z[MOST], zz[MOST], s[MOST], c[MOST], t[MOST], u[MOST];
-    EACH shifted[v] = mad(x[v], all(QUARTER_TURNS_PER_RADIAN), all(ROUNDER));
+    vd shifted[MOST], r[MOST], z[MOST], zz[MOST], s[MOST], c[MOST], t[MOST], u[MOST], a[MOST], b[MOST];
+    EACH shifted[v] = mad(x[v], all(EIGHTHS_PER_RADIAN), all(ROUNDER));
     EACH t[v] = shifted[v] - all(ROUNDER);
-    EACH r[v] = nmad(t[v], all(QUARTER_TURN_HIGH), x[v]);
-    EACH r[v] = nmad(t[v], all(QUARTER_TURN_LOW), r[v]);
+    EACH r[v] = nmad(t[v], all(EIGHTH_HIGH), x[v]);
+    EACH r[v] = nmad(t[v], all(EIGHTH_LOW), r[v]);
     EACH z[v] = r[v] * r[v];
-    EACH s[v] = mad(z[v], all(1.58969099521155010221e-10), all(-2.50507602534068634195e-08));
-    EACH t[v] = mad(z[v], all(2.75573137070700676789e-06), all(-1.98412698298579493134e-04));
-    EACH c[v] = mad(z[v], all(-1.13596475577881948265e-11), all(2.08757232129817482790e-09));
-    EACH u[v] = mad(z[v], all(-2.75573143513906633035e-07), all(2.48015872894767294178e-05));
+    EACH s[v] = mad(z[v], all(S4), all(S3));
+    EACH c[v] = mad(z[v], all(C4), all(C3));
+    EACH t[v] = mad(z[v], all(S2), all(S1));
+    EACH u[v] = mad(z[v], all(C2), all(C1));
     EACH zz[v] = z[v] * z[v];
-    EACH s[v] = mad(zz[v], s[v], t[v]);
-    EACH c[v] = mad(zz[v], c[v], u[v]);
-    EACH t[v] = mad(z[v], all(8.33333333332248946124e-03), all(-1.66666666666666324348e-01));
-    EACH u[v] = mad(z[v], all(-1.38888888888741095749e-03), all(4.16666666666666019037e-02));
+    EACH a[v] = eighth_of(eighth_sine, shifted[v]);
+    EACH b[v] = eighth_of(eighth_cosine, shifted[v]);
+    EACH s[v] = mad(zz[v], all(S5), s[v]);
+    EACH c[v] = mad(zz[v], all(C5), c[v]);
     EACH s[v] = mad(zz[v], s[v], t[v]);
     EACH c[v] = mad(zz[v], c[v], u[v]);
     EACH t[v] = r[v] * z[v];
-    EACH u[v] = nmad(z[v], all(0.5), all(1.0));
+    EACH c[v] = z[v] * c[v];
     EACH s[v] = mad(t[v], s[v], r[v]);
-    EACH c[v] = mad(zz[v], c[v], u[v]);
-    EACH turned(s[v], c[v], shifted[v], &sine[v], &cosine[v]);
+    EACH t[v] = mad(a[v], c[v], a[v]);
+    EACH u[v] = mad(b[v], c[v], b[v]);
+    EACH sine[v] = mad(b[v], s[v], t[v]);
+    EACH cosine[v] = nmad(a[v], s[v], u[v]);
 }
 
-/* One step of a few vectors of lanes. split, clutch and count are known where it is compiled. */
+/* One step of a few vectors of lanes. split and count are known where it is compiled. */
 INLINE void step(const Shared *restrict k, const Command *restrict o, double number, LaneState *restrict s, const LaneConstants *restrict c,
-    const LaneSlow *restrict b, vd *restrict greatest, const int split, const int clutch, const int count)
+    LaneSlow *restrict b, const int split, const int count)
 {
     vd x[MOST], sn[MOST], cs[MOST], smooth[MOST], square[MOST], push[MOST], mesh[MOST], m[MOST];
     EACH x[v] = s[v].rotor;
@@ -238,80 +263,56 @@ INLINE void step(const Shared *restrict k, const Command *restrict o, double num
     EACH cog[v] = (twice[v] * cs[v]) * nmad(twice[v], sn[v], all(1));
     EACH push[v] = nmad(c[v].viscous, m[v], all(o->probe * k->push_scale));
     EACH pull[v] = nmad(m[v], lean[v], pull[v] * smooth[v]);
-    EACH if (clutch) gap[v] = gap[v] - s[v].slip;
     EACH twice[v] = gap[v] - within(gap[v], c[v].half_backlash);
     EACH push[v] = mad(cog[v], c[v].detent * nmad(square[v], all(2.0 / 3), all(1)), push[v]);
     EACH twice[v] = c[v].stiffness * twice[v];
     EACH push[v] = mad(c[v].torque, pull[v], push[v]);
     EACH mesh[v] = twice[v] + within(c[v].damping * rate[v], twice[v]);
-    EACH {
-        if (!clutch) greatest[v] = larger(greatest[v], mesh[v]);
-        else if (any(above(size_of(mesh[v]), c[v].clutch))) mesh[v] = slipping(&s[v], &c[v], gap[v], rate[v], mesh[v]);
-    }
-    vd resist[MOST], gain[MOST], after[MOST], angle[MOST], next[MOST], shove[MOST], axis_gain[MOST], axis_after[MOST], axis_angle[MOST], axis_next[MOST];
+    vd resist[MOST], gain[MOST], shove[MOST], gravity[MOST], axis_gain[MOST], pushed[MOST];
+    Kick kick[MOST];
+    EACH gravity[v] = mad(b[v].gravity_step, all(number), b[v].gravity);
     EACH resist[v] = mad(size_of(mesh[v]), c[v].even, c[v].coulomb);
-    EACH push[v] = nmad(mesh[v], b[v].load, push[v]);
-    EACH shove[v] = nmad(c[v].axis_viscous, s[v].axis_mid, mesh[v] + mad(b[v].gravity_step, all(number), b[v].gravity));
-    EACH gain[v] = push[v] - with_sign(resist[v], s[v].rotor_speed);
+    EACH pushed[v] = nmad(mesh[v], b[v].load, push[v]);
+    EACH shove[v] = nmad(c[v].axis_viscous, s[v].axis_mid, mesh[v] + gravity[v]);
+    EACH gain[v] = pushed[v] - with_sign(resist[v], s[v].rotor_speed);
     EACH axis_gain[v] = msub(c[v].axis_scale, shove[v], with_sign(c[v].axis_coulomb, s[v].axis_speed));
-    EACH after[v] = s[v].rotor_speed + gain[v];
-    EACH axis_after[v] = s[v].axis_speed + axis_gain[v];
-    EACH angle[v] = s[v].rotor + after[v];
-    EACH next[v] = mad(all(0.5), gain[v], after[v]);
-    EACH axis_angle[v] = s[v].axis + axis_after[v];
-    EACH axis_next[v] = mad(all(0.5), axis_gain[v], axis_after[v]);
-    EACH if (__builtin_expect(any_opposed(s[v].rotor_speed, after[v], s[v].axis_speed, axis_after[v]), 0)) {
-        vd w = s[v].rotor_speed, y = s[v].axis_speed;
-        mask stops = opposed(w, after[v]), axis_stops = opposed(y, axis_after[v]);
-        if (any(stops)) after[v] = cut(w, after[v], push[v], resist[v], s[v].rotor, stops, &angle[v], &next[v]);
-        if (any(axis_stops)) axis_after[v] = cut(y, axis_after[v], c[v].axis_scale * shove[v], c[v].axis_coulomb, s[v].axis, axis_stops, &axis_angle[v], &axis_next[v]);
+    EACH kick[v].after = s[v].rotor_speed + gain[v];
+    EACH kick[v].axis_after = s[v].axis_speed + axis_gain[v];
+    EACH kick[v].angle = s[v].rotor + kick[v].after;
+    EACH kick[v].next = mad(all(0.5), gain[v], kick[v].after);
+    EACH kick[v].axis_angle = s[v].axis + kick[v].axis_after;
+    EACH kick[v].axis_next = mad(all(0.5), axis_gain[v], kick[v].axis_after);
+    EACH if (__builtin_expect(unusual(s[v].rotor_speed, kick[v].after, s[v].axis_speed, kick[v].axis_after, c[v].clutch - size_of(mesh[v])), 0)) {
+        Kick again;
+        rare(&s[v], &c[v], &b[v], push[v], gravity[v], gap[v], rate[v], mesh[v], &again);
+        kick[v] = again;
     }
-    EACH s[v].rotor = angle[v];
-    EACH s[v].rotor_speed = after[v];
-    EACH s[v].rotor_mid = next[v];
-    EACH s[v].axis = axis_angle[v];
-    EACH s[v].axis_speed = axis_after[v];
-    EACH s[v].axis_mid = axis_next[v];
-}
-
-/* The block again for one vector, now with a clutch that slips. */
-static __attribute__((noinline)) void block_slipping(Team *t, int v)
-{
-    vd none;
-    t->state[v] = t->before[v];
-    t->slow[v].error = t->slow[v].error + t->state[v].slip;
-    for (int i = 0; i < BLOCK; i++) {
-        const Command *o = &t->command[i];
-        if (o->split < 1.0) step(&t->shared, o, i, &t->state[v], &t->constants[v], &t->slow[v], &none, 1, 1, 1);
-        else step(&t->shared, o, i, &t->state[v], &t->constants[v], &t->slow[v], &none, 0, 1, 1);
-    }
+    EACH s[v].rotor = kick[v].angle;
+    EACH s[v].rotor_speed = kick[v].after;
+    EACH s[v].rotor_mid = kick[v].next;
+    EACH s[v].axis = kick[v].axis_angle;
+    EACH s[v].axis_speed = kick[v].axis_after;
+    EACH s[v].axis_mid = kick[v].axis_next;
 }
 
 void team_block(Team *t, Commander *c)
 {
-    vd greatest[t->vectors];
     for (int i = 0; i < BLOCK; i++) command_next(c, &t->command[i]);
-    for (int v = 0; v < t->vectors; v++) {
-        t->before[v] = t->state[v];
-        slow_terms(t, v);
-        greatest[v] = all(0);
-    }
+    for (int v = 0; v < t->vectors; v++) slow_terms(t, v);
     const Shared shared = t->shared;
     const int whole = t->vectors / TOGETHER * TOGETHER;
+    LaneState *s = t->state;
+    const LaneConstants *k = t->constants;
+    LaneSlow *b = t->slow;
     for (int i = 0; i < BLOCK; i++) {
         const Command *o = &t->command[i];
-        LaneState *s = t->state;
-        const LaneConstants *k = t->constants;
-        const LaneSlow *b = t->slow;
         int v = 0;
         if (o->split < 1.0) {
-            for (; v < whole; v += TOGETHER) step(&shared, o, i, s + v, k + v, b + v, greatest + v, 1, 0, TOGETHER);
-            for (; v < t->vectors; v++) step(&shared, o, i, s + v, k + v, b + v, greatest + v, 1, 0, 1);
+            for (; v < whole; v += TOGETHER) step(&shared, o, i, s + v, k + v, b + v, 1, TOGETHER);
+            for (; v < t->vectors; v++) step(&shared, o, i, s + v, k + v, b + v, 1, 1);
         } else {
-            for (; v < whole; v += TOGETHER) step(&shared, o, i, s + v, k + v, b + v, greatest + v, 0, 0, TOGETHER);
-            for (; v < t->vectors; v++) step(&shared, o, i, s + v, k + v, b + v, greatest + v, 0, 0, 1);
+            for (; v < whole; v += TOGETHER) step(&shared, o, i, s + v, k + v, b + v, 0, TOGETHER);
+            for (; v < t->vectors; v++) step(&shared, o, i, s + v, k + v, b + v, 0, 1);
         }
     }
-    for (int v = 0; v < t->vectors; v++)
-        if (__builtin_expect(any(above(size_of(greatest[v]), t->constants[v].clutch)), 0)) block_slipping(t, v);
 }

@@ -28,7 +28,7 @@ typedef struct {
 typedef struct {
     int vectors, capacity;
     Shared shared;
-    LaneState *state, *before;
+    LaneState *state;
     LaneConstants *constants;
     LaneSlow *slow;
     Command command[BLOCK];

@@ -32,20 +32,16 @@ INLINE mask differs(vd a, vd b) { return _mm512_cmp_pd_mask(a, b, _CMP_NEQ_UQ); 
 INLINE mask above(vd a, vd b) { return _mm512_cmp_pd_mask(a, b, _CMP_GT_OQ); }
 /* Where two numbers have not the same sign (a zero has one, too). */
 INLINE mask opposed(vd a, vd b) { return _mm512_movepi64_mask(_mm512_xor_si512((__m512i)a, (__m512i)b)); }
-INLINE int any_opposed(vd a, vd b, vd c, vd d) { return _mm512_movepi64_mask(_mm512_or_si512(_mm512_xor_si512((__m512i)a, (__m512i)b), _mm512_xor_si512((__m512i)c, (__m512i)d))); }
+/* Whether anywhere a and b, or c and d, have not the same sign, or e is below zero. */
+INLINE int unusual(vd a, vd b, vd c, vd d, vd e)
+{
+    __m512i first = _mm512_xor_si512((__m512i)a, (__m512i)b), second = _mm512_xor_si512((__m512i)c, (__m512i)d);
+    return _mm512_movepi64_mask(_mm512_ternarylogic_epi64(first, second, (__m512i)e, 0xFE));
+}
 INLINE mask either(mask a, mask b) { return (mask)(a | b); }
 INLINE mask both(mask a, mask b) { return (mask)(a & b); }
 INLINE int any(mask a) { return a != 0; }
-INLINE void turned(vd s, vd c, vd shifted, vd *sine, vd *cosine)
-{
-    __m512i turn = (__m512i)shifted, top = _mm512_set1_epi64(INT64_MIN);
-    mask odd = _mm512_test_epi64_mask(turn, _mm512_set1_epi64(1));
-    vd a = pick(odd, c, s), b = pick(odd, s, c);
-    /* Bit 1 of the turn is the sign of the sine; of the cosine it is bit 1 against bit 0. */
-    __m512i sign = _mm512_slli_epi64(turn, 62), other = _mm512_xor_si512(sign, _mm512_add_epi64(sign, sign));
-    *sine = (vd)_mm512_ternarylogic_epi64((__m512i)a, sign, top, 0x78);
-    *cosine = (vd)_mm512_ternarylogic_epi64((__m512i)b, other, top, 0x78);
-}
+INLINE vd eighth_of(const double *table, vd shifted) { return _mm512_permutexvar_pd((__m512i)shifted, _mm512_load_pd(table)); }
 #else
 typedef double vd __attribute__((vector_size(8 * WIDTH)));
 typedef int64_t mask __attribute__((vector_size(8 * WIDTH)));
@@ -61,7 +57,7 @@ INLINE mask differs(vd a, vd b) { return a != b; }
 INLINE mask above(vd a, vd b) { return a > b; }
 INLINE mask opposed(vd a, vd b) { return ((mask)a ^ (mask)b) < 0; }
 INLINE int any(mask a);
-INLINE int any_opposed(vd a, vd b, vd c, vd d) { return any((((mask)a ^ (mask)b) | ((mask)c ^ (mask)d)) < 0); }
+INLINE int unusual(vd a, vd b, vd c, vd d, vd e) { return any((((mask)a ^ (mask)b) | ((mask)c ^ (mask)d) | (mask)e) < 0); }
 INLINE mask either(mask a, mask b) { return a | b; }
 INLINE mask both(mask a, mask b) { return a & b; }
 INLINE vd within(vd a, vd b) { vd x = size_of(a), y = size_of(b); return with_sign(pick(x < y, x, y), a); }
@@ -72,26 +68,41 @@ INLINE int any(mask a)
     for (int i = 0; i < WIDTH; i++) r |= a[i];
     return r != 0;
 }
-INLINE void turned(vd s, vd c, vd shifted, vd *sine, vd *cosine)
+INLINE vd eighth_of(const double *table, vd shifted)
 {
-    mask turn = (mask)shifted, odd = -(turn & 1);
-    *sine = (vd)((mask)pick(odd, c, s) ^ ((turn << 62) & top_bit()));
-    *cosine = (vd)((mask)pick(odd, s, c) ^ (((turn + 1) << 62) & top_bit()));
+    vd r;
+    for (int i = 0; i < WIDTH; i++) r[i] = table[((mask)shifted)[i] & 7];
+    return r;
 }
 #endif
 
+/* Sine and cosine at whole eighths of a turn, and the minimax polynomials within a sixteenth to either side (relative error below 3e-17). */
+#define HALF_ROOT 0.70710678118654752440
+static const double eighth_sine[8] __attribute__((aligned(64))) = { 0, HALF_ROOT, 1, HALF_ROOT, 0, -HALF_ROOT, -1, -HALF_ROOT };
+static const double eighth_cosine[8] __attribute__((aligned(64))) = { 1, HALF_ROOT, 0, -HALF_ROOT, -1, -HALF_ROOT, 0, HALF_ROOT };
+#define EIGHTHS_PER_RADIAN 1.2732395447351628
+#define EIGHTH_HIGH 0.78539816339744828
+#define EIGHTH_LOW 3.061616997868383e-17
+#define S1 -1.66666666666666380e-01
+#define S2 8.33333333330324270e-03
+#define S3 -1.98412697457616181e-04
+#define S4 2.75571929497238201e-06
+#define S5 -2.49779165369686755e-08
+#define C1 -4.99999999999996447e-01
+#define C2 4.16666666662756091e-02
+#define C3 -1.38888887647674146e-03
+#define C4 2.48014231915810369e-05
+#define C5 -2.74608904716222410e-07
+
 INLINE void sine_cosine_v(vd x, vd *restrict sine, vd *restrict cosine)
 {
-    vd shifted = mad(x, all(QUARTER_TURNS_PER_RADIAN), all(ROUNDER)), quarters = shifted - all(ROUNDER);
-    vd r = nmad(quarters, all(QUARTER_TURN_LOW), nmad(quarters, all(QUARTER_TURN_HIGH), x)), z = r * r, zz = z * z;
-    vd sl = mad(z, all(8.33333333332248946124e-03), all(-1.66666666666666324348e-01));
-    vd sm = mad(z, all(2.75573137070700676789e-06), all(-1.98412698298579493134e-04));
-    vd sh = mad(z, all(1.58969099521155010221e-10), all(-2.50507602534068634195e-08));
-    vd cl = mad(z, all(-1.38888888888741095749e-03), all(4.16666666666666019037e-02));
-    vd cm = mad(z, all(-2.75573143513906633035e-07), all(2.48015872894767294178e-05));
-    vd ch = mad(z, all(-1.13596475577881948265e-11), all(2.08757232129817482790e-09));
-    vd s = mad(r * z, mad(zz, mad(zz, sh, sm), sl), r);
-    vd c = mad(zz, mad(zz, mad(zz, ch, cm), cl), nmad(z, all(0.5), all(1.0)));
-    turned(s, c, shifted, sine, cosine);
+    vd shifted = mad(x, all(EIGHTHS_PER_RADIAN), all(ROUNDER)), eighths = shifted - all(ROUNDER);
+    vd r = nmad(eighths, all(EIGHTH_LOW), nmad(eighths, all(EIGHTH_HIGH), x)), z = r * r, zz = z * z;
+    vd s = mad(zz, mad(zz, all(S5), mad(z, all(S4), all(S3))), mad(z, all(S2), all(S1)));
+    vd c = z * mad(zz, mad(zz, all(C5), mad(z, all(C4), all(C3))), mad(z, all(C2), all(C1)));
+    s = mad(r * z, s, r);
+    vd a = eighth_of(eighth_sine, shifted), b = eighth_of(eighth_cosine, shifted);
+    *sine = mad(a, c, mad(b, s, a));
+    *cosine = mad(b, c, nmad(a, s, b));
 }
 #endif
