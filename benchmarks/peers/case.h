@@ -2,7 +2,11 @@
 #ifndef PEERS_CASE_H
 #define PEERS_CASE_H
 
-enum { BLOCK = 16, MICROSTEPS = 64, MAX_PIECES = 4, MAX_MODES = 4 };
+/* Microsteps a full step; so many that the command is as good as not quantised where errors are compared with a solver's. A power of two. */
+#ifndef MICROSTEPS
+#define MICROSTEPS 64
+#endif
+enum { BLOCK = 16, MAX_PIECES = 4, MAX_MODES = 4 };
 
 typedef struct {
     /* motor and drive */

@@ -1,9 +1,9 @@
 /* AxisSim's step in plain C, one axis at a time, with nothing in it that the benchmark case does not use. See README.md. */
 #include "command.h"
+#include "timing.h"
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
-#include <time.h>
 
 typedef struct {
     double rotor, rotor_speed, rotor_before, axis, axis_speed, axis_before, slip, ia, ib;
@@ -144,7 +144,19 @@ static Constants constants(const Axis *a, double h)
     return k;
 }
 
-static void run(State *restrict state, Commander *restrict c, const Axis *restrict a, double until)
+/* What a tight run of the solver has at one time: motor and axis less plan (rad), currents (A). Worst differences from it go into the errors. */
+typedef struct { double seconds, motor, axis, ia, ib; } Sample;
+typedef struct { double axis, end, motor, current; } Errors;
+
+static void compare(const Sample *t, const State *s, const Commander *c, Errors *e)
+{
+    e->end = fabs(s->axis - c->plan_now / 720 - t->axis) * (648000 / M_PI);
+    e->axis = fmax(e->axis, e->end);
+    e->motor = fmax(e->motor, fabs(s->rotor - c->plan_now - t->motor));
+    e->current = fmax(e->current, fmax(fabs(s->ia - t->ia), fabs(s->ib - t->ib)));
+}
+
+static inline void run(State *restrict state, Commander *restrict c, const Axis *restrict a, double until, const Sample *next, Errors *errors)
 {
     const Constants k = constants(a, c->step);
     const double h = c->step, block = BLOCK * h;
@@ -157,6 +169,7 @@ static void run(State *restrict state, Commander *restrict c, const Axis *restri
             double start = c->index * h;
             command_next(c, &o);
             step(&s, &k, &b, &o, start);
+            if (next && fabs(c->index * h - next->seconds) < 0.5 * h) compare(next++, &s, c, errors);
         }
         if (!isfinite(s.rotor + s.axis + s.ia + s.ib) || fabs(c->teeth * (s.rotor - c->plan_now)) > 1.5 * M_PI || s.slip != 0.0) {
             fprintf(stderr, "the run lost sync, its clutch's grip or its numbers by %.6f s\n", c->index * h);
@@ -166,21 +179,40 @@ static void run(State *restrict state, Commander *restrict c, const Axis *restri
     *state = s;
 }
 
-static double now(void)
-{
-    struct timespec t;
-    clock_gettime(CLOCK_MONOTONIC, &t);
-    return t.tv_sec + 1e-9 * t.tv_nsec;
-}
-
 static void state_line(const char *name, double seconds, const State *s)
 {
     printf("{\"state\":\"%s\",\"seconds\":%.17g,\"rotor\":%.17g,\"rotor_speed\":%.17g,\"axis\":%.17g,\"axis_speed\":%.17g,\"ia\":%.17g,\"ib\":%.17g}\n",
         name, seconds, s->rotor, s->rotor_speed, s->axis, s->axis_speed, s->ia, s->ib);
 }
 
+/* Errors against the samples of a tight run, one a line in a file. */
+static int errors(const char *which, const char *file)
+{
+    static Sample tight[65];
+    static Microsteps table;
+    int n = 0;
+    FILE *f = fopen(file, "r");
+    if (!f) { perror(file); return 1; }
+    while (n < 64 && fscanf(f, "%lf %lf %lf %lf %lf", &tight[n].seconds, &tight[n].motor, &tight[n].axis, &tight[n].ia, &tight[n].ib) == 5) n++;
+    fclose(f);
+    if (n == 0) { fprintf(stderr, "%s holds no samples\n", file); return 1; }
+    tight[n].seconds = INFINITY;
+    microsteps_fill(&table);
+    Axis a = nominal_axis(strcmp(which, "opposing") ? 4.0 : -4.0);
+    Plan p = slew_plan(&a, 90 * (M_PI / 180), 3 * (M_PI / 180), 2);
+    Commander c;
+    commander_start(&c, &a, &p, &table, 50e-6);
+    State s = { .ia = a.current };
+    Errors e = { 0 };
+    run(&s, &c, &a, 35, tight, &e);
+    printf("{\"what\":\"step of 50 us\",\"case\":\"%s\",\"axis_arcsec\":%.3g,\"end_arcsec\":%.3g,\"motor_rad\":%.3g,\"current_A\":%.3g}\n",
+        which, e.axis, e.end, e.motor, e.current);
+    return 0;
+}
+
 int main(int argc, char **argv)
 {
+    if (argc > 3 && !strcmp(argv[1], "errors")) return errors(argv[2], argv[3]);
     int states = argc > 1 && !strcmp(argv[1], "states");
     const double h = 50e-6, samples[] = { 0.5, 2, 8, 16, 28, 31, 32, 35 };
     static Microsteps table;
@@ -194,7 +226,7 @@ int main(int argc, char **argv)
         State s = { .ia = a.current };
         double begin = now();
         for (int i = states ? 0 : 7; i < 8; i++) {
-            run(&s, &c, &a, samples[i]);
+            run(&s, &c, &a, samples[i], NULL, NULL);
             if (states) state_line(name, c.index * h, &s);
         }
         if (!states) printf("{\"what\":\"scalar %s\",\"unit\":\"ns/step\",\"value\":%.4f,\"check\":%.17g}\n", name, 1e9 * (now() - begin) / c.index, s.axis);

@@ -1,16 +1,9 @@
 /* The benchmark slew for a team of lanes that differ a little in load, friction, torque and current: ns per step and lane. See README.md. */
 #include "lanes.h"
+#include "timing.h"
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
-#include <time.h>
-
-static double now(void)
-{
-    struct timespec t;
-    clock_gettime(CLOCK_MONOTONIC, &t);
-    return t.tv_sec + 1e-9 * t.tv_nsec;
-}
 
 /* Lanes 0 and 1 are the two cases of the scalar program; the others lie about them. */
 static Axis lane_axis(int lane)
