@@ -1,5 +1,6 @@
 /* AxisSim's step in plain C, one axis at a time, with nothing in it that the benchmark case does not use. See README.md. */
 #include "command.h"
+#include "tight.h"
 #include "timing.h"
 #include <stdio.h>
 #include <stdlib.h>
@@ -144,18 +145,6 @@ static Constants constants(const Axis *a, double h)
     return k;
 }
 
-/* What a tight run of the solver has at one time: motor and axis less plan (rad), currents (A). Worst differences from it go into the errors. */
-typedef struct { double seconds, motor, axis, ia, ib; } Sample;
-typedef struct { double axis, end, motor, current; } Errors;
-
-static void compare(const Sample *t, const State *s, const Commander *c, Errors *e)
-{
-    e->end = fabs(s->axis - c->plan_now / 720 - t->axis) * (648000 / M_PI);
-    e->axis = fmax(e->axis, e->end);
-    e->motor = fmax(e->motor, fabs(s->rotor - c->plan_now - t->motor));
-    e->current = fmax(e->current, fmax(fabs(s->ia - t->ia), fabs(s->ib - t->ib)));
-}
-
 static inline void run(State *restrict state, Commander *restrict c, const Axis *restrict a, double until, const Sample *next, Errors *errors)
 {
     const Constants k = constants(a, c->step);
@@ -169,7 +158,10 @@ static inline void run(State *restrict state, Commander *restrict c, const Axis 
             double start = c->index * h;
             command_next(c, &o);
             step(&s, &k, &b, &o, start);
-            if (next && fabs(c->index * h - next->seconds) < 0.5 * h) compare(next++, &s, c, errors);
+            if (next && fabs(c->index * h - next->seconds) < 0.5 * h) {
+                error_take(errors, next, s.rotor - c->plan_now, s.axis - c->plan_now / 720, s.ia, s.ib);
+                next++;
+            }
         }
         if (!isfinite(s.rotor + s.axis + s.ia + s.ib) || fabs(c->teeth * (s.rotor - c->plan_now)) > 1.5 * M_PI || s.slip != 0.0) {
             fprintf(stderr, "the run lost sync, its clutch's grip or its numbers by %.6f s\n", c->index * h);
@@ -185,17 +177,13 @@ static void state_line(const char *name, double seconds, const State *s)
         name, seconds, s->rotor, s->rotor_speed, s->axis, s->axis_speed, s->ia, s->ib);
 }
 
-/* Errors against the samples of a tight run, one a line in a file. */
+/* Errors against the stored samples of a tight run. */
 static int errors(const char *which, const char *file)
 {
-    static Sample tight[65];
+    static Sample tight[MAX_TIGHT + 1];
     static Microsteps table;
-    int n = 0;
-    FILE *f = fopen(file, "r");
-    if (!f) { perror(file); return 1; }
-    while (n < 64 && fscanf(f, "%lf %lf %lf %lf %lf", &tight[n].seconds, &tight[n].motor, &tight[n].axis, &tight[n].ia, &tight[n].ib) == 5) n++;
-    fclose(f);
-    if (n == 0) { fprintf(stderr, "%s holds no samples\n", file); return 1; }
+    int n = tight_read(file, tight);
+    if (n == 0) return 1;
     tight[n].seconds = INFINITY;
     microsteps_fill(&table);
     Axis a = nominal_axis(strcmp(which, "opposing") ? 4.0 : -4.0);
