@@ -46,9 +46,21 @@ INLINE vd eighth_of(const double *table, vd shifted) { return _mm512_permutexvar
 typedef double vd __attribute__((vector_size(8 * WIDTH)));
 typedef int64_t mask __attribute__((vector_size(8 * WIDTH)));
 INLINE vd all(double x) { return (vd){ 0 } + x; }
+#if WIDTH == 4 && defined __FMA__
+#include <immintrin.h>
+INLINE vd mad(vd a, vd b, vd c) { return _mm256_fmadd_pd(a, b, c); }
+INLINE vd nmad(vd a, vd b, vd c) { return _mm256_fnmadd_pd(a, b, c); }
+INLINE vd msub(vd a, vd b, vd c) { return _mm256_fmsub_pd(a, b, c); }
+#elif WIDTH == 2 && defined __FMA__
+#include <immintrin.h>
+INLINE vd mad(vd a, vd b, vd c) { return _mm_fmadd_pd(a, b, c); }
+INLINE vd nmad(vd a, vd b, vd c) { return _mm_fnmadd_pd(a, b, c); }
+INLINE vd msub(vd a, vd b, vd c) { return _mm_fmsub_pd(a, b, c); }
+#else
 INLINE vd mad(vd a, vd b, vd c) { return a * b + c; }
 INLINE vd nmad(vd a, vd b, vd c) { return c - a * b; }
 INLINE vd msub(vd a, vd b, vd c) { return a * b - c; }
+#endif
 INLINE mask top_bit(void) { return (mask){ 0 } + INT64_MIN; }
 INLINE vd size_of(vd a) { return (vd)((mask)a & ~top_bit()); }
 INLINE vd with_sign(vd a, vd s) { return (vd)(((mask)a & ~top_bit()) | ((mask)s & top_bit())); }
