@@ -107,7 +107,7 @@ echo "what,ours,peer,ratio,goal,met" >"$table"
 row() {
   local met="-" value=$4
   [ "$value" != "-" ] || value=${2%% *}
-  [ "$5" = "-" ] || met=$(awk -v x="${value%% *}" -v g="$5" 'BEGIN { split(g, p, " "); print (p[1] == "<=" ? x + 0 <= p[2] + 0 : x + 0 >= p[2] + 0) ? "yes" : "no" }')
+  [ "$5" = "-" ] || met=$(awk -v x="${value%% *}" -v g="$5" 'BEGIN { split(g, p, " "); ok = p[1] == "<=" ? (x + 0 <= p[2] + 0) : (x + 0 >= p[2] + 0); print(ok ? "yes" : "no") }')
   echo "$1,$2,$3,$4,$5,$met" >>"$table"
 }
 calc() { awk "BEGIN { printf \"$1\", $2 }"; }
@@ -147,7 +147,7 @@ notes="$build/notes.txt"
   echo "CVODE BDF at relative tolerance $bdf: $(error_of "$bdf_error")."
 } >"$notes"
 awk -F, '{ for (i = 1; i <= NF; i++) { c[NR, i] = $i; if (length($i) > w[i]) w[i] = length($i) } n = NF }
-  END { for (r = 1; r <= NR; r++) { for (i = 1; i <= n; i++) printf "%s%-" w[i] "s", i > 1 ? " | " : "", c[r, i]; print "" } }' "$table"
+  END { for (r = 1; r <= NR; r++) { for (i = 1; i <= n; i++) printf("%s%-" w[i] "s", (i > 1 ? " | " : ""), c[r, i]); print "" } }' "$table"
 cat "$notes"
 {
   awk -F, 'NR == 1 { gsub(/,/, " | "); print "| " $0 " |"; print "|---|---|---|---|---|---|"; next } { gsub(/,/, " | "); print "| " $0 " |" }' "$table"
