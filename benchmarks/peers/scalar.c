@@ -212,12 +212,12 @@ int main(int argc, char **argv)
         Commander c;
         commander_start(&c, &a, &p, &table, h);
         State s = { .ia = a.current };
-        double begin = now();
+        double begin = used();
         for (int i = states ? 0 : 7; i < 8; i++) {
             run(&s, &c, &a, samples[i], NULL, NULL);
             if (states) state_line(name, c.index * h, &s);
         }
-        if (!states) printf("{\"what\":\"scalar %s\",\"unit\":\"ns/step\",\"value\":%.4f,\"check\":%.17g}\n", name, 1e9 * (now() - begin) / c.index, s.axis);
+        if (!states) printf("{\"what\":\"scalar %s\",\"unit\":\"ns/step\",\"value\":%.4f,\"check\":%.17g}\n", name, 1e9 * (used() - begin) / c.index, s.axis);
     }
     return 0;
 }

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using AxisSim.Core;
 using AxisSim.Core.Batches;
 using AxisSim.Core.Dynamics;
@@ -20,9 +19,9 @@ internal static class PeerLanes
 
         // A first batch warms up; it need not be long.
         BatchStudy.Run(cases[..Math.Min(lanes, 16)], options);
-        long start = Stopwatch.GetTimestamp();
+        TimeSpan start = Environment.CpuUsage.TotalTime;
         BatchResult[] results = BatchStudy.Run(cases, options);
-        double seconds = Stopwatch.GetElapsedTime(start).TotalSeconds;
+        double seconds = (Environment.CpuUsage.TotalTime - start).TotalSeconds;
         double steps = (results[0].SlewSeconds + BeyondSeconds) / options.StepSeconds;
         int lost = results.Count(r => r.End != BatchEnd.Arrives);
         PeerRuns.Line(output, ("what", "lanes"), ("unit", "ns/step/lane"), ("value", 1e9 * seconds / steps / lanes), ("lanes", lanes), ("lost", lost));

@@ -3,6 +3,7 @@ using System.Globalization;
 namespace AxisSim.Benchmarks.Peers;
 
 /// <summary>This program's side of benchmarks/peers: one run a call, its figure as one line of JSON.</summary>
+/// <remarks>What runs on one thread is measured in processor time of the process, so that another program's turn on the core does not count; the map on the clock.</remarks>
 internal static class PeerRuns
 {
     private const string Usage = "peers scalar | states | lanes LANES | map THREADS [STEP_US [GRID_FILE]]";

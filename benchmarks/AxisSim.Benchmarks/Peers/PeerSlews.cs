@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using AxisSim.Core.Dynamics;
 using AxisSim.Core.Motion;
 using AxisSim.Core.Sky;
@@ -20,9 +19,9 @@ internal static class PeerSlews
         {
             To(Create(imbalance), EndSeconds);
             MoveRun run = Create(imbalance);
-            long start = Stopwatch.GetTimestamp();
+            TimeSpan start = Environment.CpuUsage.TotalTime;
             To(run, EndSeconds);
-            double seconds = Stopwatch.GetElapsedTime(start).TotalSeconds;
+            double seconds = (Environment.CpuUsage.TotalTime - start).TotalSeconds;
             double steps = Math.Round(run.TimeSeconds / run.Choice.StepSeconds);
             PeerRuns.Line(output, ("what", $"scalar {name}"), ("unit", "ns/step"), ("value", 1e9 * seconds / steps), ("check", run.Dynamics.State.Axis));
         }
