@@ -171,6 +171,9 @@ INLINE void phases(const vd *restrict start, const vd *restrict target, Decay re
     EACH mean[v] = pick(differs(reach[v], held[v]), low[v] + with_sign(all(mean_limit), reach[v]), plain[v]);
 }
 
+/* Of what the back-EMF drives by the end of an interval, the share that is in the mean. Half in an interval so short that nothing decays. */
+INLINE double share_of(Decay w) { return w.end < 1 ? (1 - w.mean) / (1 - w.end) : 0.5; }
+
 INLINE void sines(const vd *restrict x, vd *restrict sine, vd *restrict cosine, const int count)
 {
     vd shifted[MOST], r[MOST], z[MOST], zz[MOST], s[MOST], c[MOST], t[MOST], u[MOST], a[MOST], b[MOST];
@@ -219,7 +222,7 @@ INLINE void step(const Shared *restrict k, const Command *restrict o, double num
     const double top = k->volts * k->conductance;
     if (!split) {
         const Decay r = k->regulator, w = k->winding;
-        const double end = 1 - w.end, mean = 1 - w.mean, share = mean / end;
+        const double end = 1 - w.end, mean = 1 - w.mean, share = share_of(w);
         EACH emf[v] = emf[v] * all(end);
         EACH ea[v] = emf[v] * sn[v];
         EACH eb[v] = -emf[v] * cs[v];
@@ -231,23 +234,23 @@ INLINE void step(const Shared *restrict k, const Command *restrict o, double num
     } else {
         const double f = o->split, g = 1 - f;
         const Decay w1 = o->winding[0], w2 = o->winding[1];
-        const double end1 = 1 - w1.end, mean1 = 1 - w1.mean, end2 = 1 - w2.end, mean2 = 1 - w2.mean;
+        const double end1 = 1 - w1.end, mean1 = 1 - w1.mean, share1 = share_of(w1), end2 = 1 - w2.end, mean2 = 1 - w2.mean, share2 = share_of(w2);
         vd early[MOST], late[MOST], e[MOST], p[MOST], q[MOST], first[MOST], then[MOST];
         EACH early[v] = m[v] * all(-0.5 * g);
         EACH late[v] = m[v] * all(0.5 * f);
         EACH ea[v] = emf[v] * sn[v];
         EACH eb[v] = emf[v] * cs[v];
         EACH e[v] = mad(early[v], eb[v], ea[v]) * all(end1);
-        phases(start_a, a, o->regulator[0], w1, e, mean1 / end1, top * end1, top * mean1, p, first, count);
+        phases(start_a, a, o->regulator[0], w1, e, share1, top * end1, top * mean1, p, first, count);
         EACH q[v] = c[v].current * all(o->next_a);
         EACH e[v] = mad(late[v], eb[v], ea[v]) * all(end2);
-        phases(p, q, o->regulator[1], w2, e, mean2 / end2, top * end2, top * mean2, a, then, count);
+        phases(p, q, o->regulator[1], w2, e, share2, top * end2, top * mean2, a, then, count);
         EACH mean_a[v] = mad(all(f), first[v], all(g) * then[v]);
         EACH e[v] = msub(early[v], ea[v], eb[v]) * all(end1);
-        phases(start_b, d, o->regulator[0], w1, e, mean1 / end1, top * end1, top * mean1, p, first, count);
+        phases(start_b, d, o->regulator[0], w1, e, share1, top * end1, top * mean1, p, first, count);
         EACH q[v] = c[v].current * all(o->next_b);
         EACH e[v] = msub(late[v], ea[v], eb[v]) * all(end2);
-        phases(p, q, o->regulator[1], w2, e, mean2 / end2, top * end2, top * mean2, d, then, count);
+        phases(p, q, o->regulator[1], w2, e, share2, top * end2, top * mean2, d, then, count);
         EACH mean_b[v] = mad(all(f), first[v], all(g) * then[v]);
     }
     vd lean[MOST], pull[MOST], twice[MOST], cog[MOST], gap[MOST], rate[MOST];
