@@ -60,11 +60,3 @@ Plan slew_plan(const Axis *a, double distance, double rate, double ramp_seconds)
     }
     return p;
 }
-
-double plan_position(const Plan *p, double seconds, int *cursor)
-{
-    while (*cursor + 1 < p->pieces && seconds >= p->start[*cursor + 1]) ++*cursor;
-    int i = *cursor;
-    double s = seconds - p->start[i];
-    return p->position[i] + s * (p->velocity[i] + s * p->half_acceleration[i]);
-}

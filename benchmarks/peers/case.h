@@ -30,5 +30,12 @@ typedef struct {
 Axis nominal_axis(double imbalance);
 /* A slew at a rate at the axis (rad/s) with ramps of a given time (s). */
 Plan slew_plan(const Axis *a, double distance, double rate, double ramp);
-double plan_position(const Plan *p, double seconds, int *cursor);
+
+static inline double plan_position(const Plan *restrict p, double seconds, int *restrict cursor)
+{
+    while (*cursor + 1 < p->pieces && seconds >= p->start[*cursor + 1]) ++*cursor;
+    int i = *cursor;
+    double s = seconds - p->start[i];
+    return p->position[i] + s * (p->velocity[i] + s * p->half_acceleration[i]);
+}
 #endif

@@ -79,7 +79,7 @@ static inline void command_part(const Commander *c, double from, double to, doub
 /* Impulse of unit pulses of 1 ms every 20 ms with alternating sign, s. */
 static inline double pulse_impulse(double seconds)
 {
-    double index = floor(seconds / 0.020), inside = fmin(seconds - index * 0.020, 0.001);
+    double index = floor(seconds / 0.020), inside = least(seconds - index * 0.020, 0.001);
     return (long)index & 1 ? 0.001 - inside : inside;
 }
 
@@ -94,7 +94,7 @@ static inline void command_next(Commander *restrict c, Command *restrict o)
     o->split = 1.0;
     o->probe = c->probe == 0.0 || start >= c->plan->slew_seconds ? 0.0 : c->probe * (pulse_impulse(start + h) - pulse_impulse(start)) / h;
     if (__builtin_expect(c->next_time < start + h, 0)) {
-        o->split = fmax(0.0, (c->next_time - start) / h);
+        o->split = most(0.0, (c->next_time - start) / h);
         double mid = from + o->split * (to - from);
         command_part(c, from, mid, &o->a, &o->b);
         while (c->next_time < start + h) {
@@ -111,7 +111,7 @@ static inline void command_next(Commander *restrict c, Command *restrict o)
         o->a *= c->fraction;
         o->b *= c->fraction;
         if (first != last) {
-            o->split = (fmax(first, last) * quarter - from) / (to - from);
+            o->split = (most(first, last) * quarter - from) / (to - from);
             quarter_signs(last, &o->next_a, &o->next_b);
             o->next_a *= c->fraction;
             o->next_b *= c->fraction;

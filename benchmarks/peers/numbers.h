@@ -10,6 +10,10 @@
 #define QUARTER_TURN_HIGH 1.5707963267948966
 #define QUARTER_TURN_LOW 6.123233995736766e-17
 
+/* Without the library's care for what is not a number. */
+static inline double least(double a, double b) { return a < b ? a : b; }
+static inline double most(double a, double b) { return a > b ? a : b; }
+
 static inline int64_t bits_of(double x) { int64_t b; memcpy(&b, &x, sizeof b); return b; }
 static inline double of_bits(int64_t b) { double x; memcpy(&x, &b, sizeof x); return x; }
 

@@ -24,6 +24,7 @@ public sealed class PeersInCTests
 
     [SkippableTheory]
     [InlineData("scalar", "scalar.c command.c case.c")]
+    [InlineData("scalar rearranged", "-DREARRANGED scalar.c command.c case.c")]
     [InlineData("team", "team.c lanes.c command.c case.c")]
     [InlineData("team with two doubles a vector", "-DWIDTH=2 team.c lanes.c command.c case.c")]
     public void SlewIsTheSame(string program, string sources)
