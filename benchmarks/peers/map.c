@@ -90,7 +90,7 @@ static void *worker(void *unused)
 int main(int argc, char **argv)
 {
     int threads = argc > 1 ? atoi(argv[1]) : 1;
-    if (argc > 2) step_seconds = atof(argv[2]) * 1e-6;
+    if (argc > 2) step_seconds = atof(argv[2]) / 1e6;
     if (threads < 1 || threads > 64 || !(step_seconds > 0)) { fprintf(stderr, "usage: %s [threads, 1 to 64 [step in us [grid file]]]\n", argv[0]); return 2; }
     microsteps_fill(&table);
     double begin = now();

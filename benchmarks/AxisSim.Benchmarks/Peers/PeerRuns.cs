@@ -29,7 +29,7 @@ internal static class PeerRuns
                     break;
                 }
 
-                PeerMap.Time(output, count, microseconds * 1e-6, args.Length > 3 ? args[3] : null);
+                PeerMap.Time(output, count, microseconds / 1e6, args.Length > 3 ? args[3] : null);
                 return 0;
             default:
                 break;
