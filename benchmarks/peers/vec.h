@@ -24,9 +24,8 @@ INLINE vd nmad(vd a, vd b, vd c) { return _mm512_fnmadd_pd(a, b, c); }    /* c -
 INLINE vd msub(vd a, vd b, vd c) { return _mm512_fmsub_pd(a, b, c); }     /* a b - c */
 INLINE vd size_of(vd a) { return _mm512_abs_pd(a); }
 INLINE vd with_sign(vd a, vd s) { return (vd)_mm512_ternarylogic_epi64((__m512i)a, (__m512i)s, _mm512_set1_epi64(INT64_MIN), 0xD8); }
-/* a held to the size of b, and the one of greater size. */
+/* a held to the size of b. */
 INLINE vd within(vd a, vd b) { return _mm512_range_pd(a, b, 2); }
-INLINE vd larger(vd a, vd b) { return _mm512_range_pd(a, b, 3); }
 INLINE vd pick(mask m, vd yes, vd no) { return _mm512_mask_blend_pd(m, no, yes); }
 INLINE mask differs(vd a, vd b) { return _mm512_cmp_pd_mask(a, b, _CMP_NEQ_UQ); }
 INLINE mask above(vd a, vd b) { return _mm512_cmp_pd_mask(a, b, _CMP_GT_OQ); }
@@ -73,7 +72,6 @@ INLINE int unusual(vd a, vd b, vd c, vd d, vd e) { return any((((mask)a ^ (mask)
 INLINE mask either(mask a, mask b) { return a | b; }
 INLINE mask both(mask a, mask b) { return a & b; }
 INLINE vd within(vd a, vd b) { vd x = size_of(a), y = size_of(b); return with_sign(pick(x < y, x, y), a); }
-INLINE vd larger(vd a, vd b) { return pick(size_of(a) < size_of(b), b, a); }
 INLINE int any(mask a)
 {
     int64_t r = 0;
