@@ -14,7 +14,7 @@ internal sealed class LaneTeam
     private const int BlocksBetweenLooks = 64;
 
     private readonly ILaneEngine _engine;
-    private readonly Action<LaneCase, BatchEnd, double> _decided;
+    private readonly Action<LaneCase, BatchResult> _decided;
     private readonly LaneCase[] _cases;
     private readonly LaneCommands[] _commands;
     private readonly LaneSkies[] _skies;
@@ -23,14 +23,15 @@ internal sealed class LaneTeam
     private readonly LaneSign[] _signs;
     private readonly LaneStepKind[] _kinds;
     private readonly double _soonest;
+    private readonly LaneRecord? _record;
     private int _lanes;
 
     /// <summary>Puts the cases into the engine.</summary>
     /// <param name="engine">With room for all.</param>
     /// <param name="cases">Alike in features, terms and step; in key too where they share their commands.</param>
     /// <param name="shared">Whether they do.</param>
-    /// <param name="decided">Told of each case how it ended, and when, s.</param>
-    public LaneTeam(ILaneEngine engine, IReadOnlyList<LaneCase> cases, bool shared, Action<LaneCase, BatchEnd, double> decided)
+    /// <param name="decided">Told of each case what came of it.</param>
+    public LaneTeam(ILaneEngine engine, IReadOnlyList<LaneCase> cases, bool shared, Action<LaneCase, BatchResult> decided)
     {
         LaneCase first = cases[0];
         (_engine, _decided, _cases, _lanes, _step) = (engine, decided, [.. cases], cases.Count, first.Choice.StepSeconds);
@@ -48,6 +49,7 @@ internal sealed class LaneTeam
 
         FillUp();
         _soonest = cases.Min(c => c.UntilSeconds);
+        _record = first.Settles ? new LaneRecord(_cases, _step, engine.Width) : null;
     }
 
     private int Vectors => ((_lanes - 1) / _engine.Width) + 1;
@@ -65,8 +67,8 @@ internal sealed class LaneTeam
 
             double start = block * Steps * _step;
             double end = (block + 1) * Steps * _step;
-            bool constant = _job.Shared ? Share(start, end) : Give(start, end);
-            _engine.Block(Vectors, _kinds, _job, _signs);
+            bool constant = (_job.Shared ? Share(start, end) : Give(start, end)) && _record is null;
+            _engine.Block(Vectors, _kinds, _job, _signs, _record is null ? [] : _record.Next(block, Vectors));
             Decide(end, constant);
         }
     }
@@ -95,11 +97,7 @@ internal sealed class LaneTeam
         }
 
         _engine.Plan(commands.PlanFullSteps);
-        if (_job.Terms.Outside || _job.Terms.Inertia)
-        {
-            _engine.Sky(_skies[0].Between(start, end));
-        }
-
+        _engine.Sky(_skies[0].Between(_job.Terms, start, end));
         return constant;
     }
 
@@ -123,7 +121,7 @@ internal sealed class LaneTeam
                 (command.SecondA, command.SecondB) = (second * command.SecondA, second * command.SecondB);
                 if (kind.Split)
                 {
-                    _kinds[(lane / _engine.Width * Steps) + k] = new LaneStepKind(true, LaneStepKind.Unity, LaneStepKind.Unity);
+                    _kinds[(lane / _engine.Width * Steps) + k] = new LaneStepKind(true, LaneStepKind.Unity, LaneStepKind.Unity, Mixed: true);
                 }
 
                 for (int i = lane; i <= last; i++)
@@ -132,7 +130,7 @@ internal sealed class LaneTeam
                 }
             }
 
-            LaneSky sky = _job.Terms.Outside || _job.Terms.Inertia ? _skies[lane].Between(start, end) : default;
+            LaneSky sky = _skies[lane].Between(_job.Terms, start, end);
             for (int i = lane; i <= last; i++)
             {
                 _engine.Plan(i, _commands[lane].PlanFullSteps);
@@ -159,43 +157,45 @@ internal sealed class LaneTeam
         // From the last to the first, so that the place of one that leaves is taken by one already looked at.
         for (int lane = _lanes - 1; lane >= 0; lane--)
         {
+            LaneCase item = _cases[lane];
             LaneSign sign = _signs[lane / _engine.Width];
-            bool through = now >= _cases[lane].UntilSeconds || (constant && sign == LaneSign.Rests);
-            if (sign != LaneSign.Attention && !through)
+            bool through = now >= item.UntilSeconds || (constant && sign == LaneSign.Rests);
+            BatchEnd? failed = sign == LaneSign.Attention ? Failed(lane) : null;
+            if (failed is null && !through)
             {
                 continue;
             }
 
-            BatchEnd? end = sign == LaneSign.Attention ? End(lane) : null;
-            if (end is null && !through)
-            {
-                continue;
-            }
-
-            _decided(_cases[lane], end ?? BatchEnd.Arrives, now);
-            _lanes--;
+            _decided(item, failed is { } end ? item.Result(end, now) : item.Result(_record?.Errors(lane, item), _engine.State(lane)));
             left = true;
-            if (lane < _lanes)
-            {
-                _engine.Copy(_lanes, lane);
-                _cases[lane] = _cases[_lanes];
-                if (!_job.Shared)
-                {
-                    (_commands[lane], _skies[lane]) = (_commands[_lanes], _skies[_lanes]);
-                }
-            }
+            Leave(lane);
         }
 
-        // What rests now may move again when its command does.
-        Array.Clear(_signs);
         if (left && _lanes > 0)
         {
             FillUp();
         }
     }
 
-    /// <summary>How a lane that asks for attention has ended; null when it goes on.</summary>
-    private BatchEnd? End(int lane)
+    private void Leave(int lane)
+    {
+        _lanes--;
+        if (lane == _lanes)
+        {
+            return;
+        }
+
+        _engine.Copy(_lanes, lane);
+        _record?.Copy(_lanes, lane);
+        _cases[lane] = _cases[_lanes];
+        if (!_job.Shared)
+        {
+            (_commands[lane], _skies[lane]) = (_commands[_lanes], _skies[_lanes]);
+        }
+    }
+
+    /// <summary>How a lane that asks for attention has failed; null when it goes on.</summary>
+    private BatchEnd? Failed(int lane)
     {
         LaneState s = _engine.State(lane);
         int source = _job.Shared ? 0 : lane;

@@ -38,6 +38,7 @@ internal sealed class MoveRun
     private LaneParameters _p;
     private LaneState _state;
     private double _blockStart;
+    private int _stepsOfBlock;
 
     public MoveRun(MountSetup setup, MountAxis axis, MovePlan plan, double askedStepSeconds)
     {
@@ -110,6 +111,12 @@ internal sealed class MoveRun
     /// <summary>Twist of the worm mesh, rad.</summary>
     public double TwistRadians => WormAxisRadians + PeriodicErrorRadians - AxisRadians - _state.Slip;
 
+    /// <summary>Payload less periodic error, rad.</summary>
+    public double PointingRadians => LaneBlock.Pointing(ref _state, ref _p, _stepsOfBlock, _shaft, _features.Payload);
+
+    /// <summary>Copper loss over the axis' own slew so far (by blocks of steps) as it would be at 20 degrees Celsius, J; 0 where heating is left out.</summary>
+    public double SlewColdJoules => _state.SlewColdJoules;
+
     public double SlipRadians => _state.Slip;
 
     /// <summary>Winding temperature, degrees Celsius.</summary>
@@ -175,10 +182,8 @@ internal sealed class MoveRun
     private void Block<TObserver>(ref TObserver observer)
         where TObserver : struct, IStepObserver
     {
-        double start = TimeSeconds;
-        double length = BlockSteps * _step;
-        _blockStart = start;
-        LaneSky sky = _terms.Outside || _terms.Inertia ? _skies.Between(start, start + length) : default;
+        _blockStart = TimeSeconds;
+        LaneSky sky = Sky();
         LaneBlock.Begin(ref _state, ref _p, ref sky, _terms, _shaft);
         if (TObserver.Wants)
         {
@@ -186,6 +191,7 @@ internal sealed class MoveRun
             {
                 Next(k);
                 Step(_features with { Power = true }, k, k + 1);
+                _stepsOfBlock = k + 1;
                 observer.See(_commands.Last, this);
             }
         }
@@ -201,13 +207,20 @@ internal sealed class MoveRun
 
         if (_terms.Heat)
         {
-            LaneBlock.Warm(ref _state, ref _p);
+            LaneBlock.Warm(ref _state, ref _p, sky.Slewing);
         }
     }
 
     private double RotorFullSteps => _state.Rotor - (0.5 * _state.RotorSpeed);
 
     private double ShaftRadians => _state.Shaft - (0.5 * _state.ShaftSpeed);
+
+    /// <summary>Sky of the block that begins some steps from now.</summary>
+    private LaneSky Sky(int fromNow = 0)
+    {
+        long first = _commands.Index + fromNow;
+        return _skies.Between(_terms, first * _step, (first + BlockSteps) * _step);
+    }
 
     private void Next(int k)
     {
@@ -225,8 +238,7 @@ internal sealed class MoveRun
     private void FindNonFinite(in LaneState before)
     {
         _state = before;
-        double length = BlockSteps * _step;
-        LaneSky sky = _skies.Between(_blockStart, _blockStart + length);
+        LaneSky sky = Sky(-BlockSteps);
         LaneBlock.Begin(ref _state, ref _p, ref sky, _terms, _shaft);
         AxisState good = State;
         for (int k = 0; k < BlockSteps; k++)
@@ -241,6 +253,6 @@ internal sealed class MoveRun
             good = State;
         }
 
-        Failure = new NonFinite("winding temperature", _blockStart + length, good);
+        Failure = new NonFinite("winding temperature", TimeSeconds, good);
     }
 }

@@ -39,8 +39,9 @@ internal interface ILaneEngine
     /// <param name="vectors">Vectors in use.</param>
     /// <param name="kinds">What each step is; for each vector in turn where commands are not shared.</param>
     /// <param name="job">What is the same in all blocks.</param>
-    /// <param name="signs">What came of each vector; one that rests is not stepped.</param>
-    void Block(int vectors, ReadOnlySpan<LaneStepKind> kinds, in LaneJob job, Span<LaneSign> signs);
+    /// <param name="signs">What came of each vector.</param>
+    /// <param name="record">Takes the pointing (<see cref="LaneBlock.Pointing"/>) of every lane after every step, lane by lane; empty when nobody looks.</param>
+    void Block(int vectors, ReadOnlySpan<LaneStepKind> kinds, in LaneJob job, Span<LaneSign> signs, Span<double> record);
 }
 
 /// <summary>What a block showed of a vector.</summary>

@@ -52,9 +52,13 @@ internal static class LaneBlock
     }
 
     /// <summary>Warms the windings by what the block has cost them.</summary>
+    /// <param name="state">State.</param>
+    /// <param name="p">Constants.</param>
+    /// <param name="slewing">Share of the block that lies in the axis' own slew.</param>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public static void Warm(ref LaneState state, ref LaneParameters p)
+    public static void Warm(ref LaneState state, ref LaneParameters p, V slewing)
     {
+        state.SlewColdJoules = Op.FusedMultiplyAdd(state.CopperJoules * slewing, p.ColdResistance / state.Resistance, state.SlewColdJoules);
         V end = Op.FusedMultiplyAdd(state.CopperJoules * p.StepsPerSecond * Op.Create(1.0 / Dynamics.MoveRun.BlockSteps), p.ThermalResistance, p.Ambient);
         state.Celsius = Op.FusedMultiplyAdd(state.Celsius - end, p.ThermalDecay, end);
         state.CopperJoules = Op.Create(0.0);
@@ -88,6 +92,22 @@ internal static class LaneBlock
         (parts.FirstWinding, parts.FirstWindingShare) = Decay(first * x);
         (parts.SecondRegulator, parts.SecondRegulatorShare) = Decay(second * p.RegulatorRate);
         (parts.SecondWinding, parts.SecondWindingShare) = Decay(second * x);
+    }
+
+    /// <summary>Angle of the payload less the periodic error, at the end of the last step, rad.</summary>
+    /// <param name="state">State.</param>
+    /// <param name="p">Constants.</param>
+    /// <param name="steps">Steps of the block so far.</param>
+    /// <param name="shaft">Whether the worm shaft is a body of its own.</param>
+    /// <param name="payload">Whether the payload is.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static V Pointing(ref LaneState state, ref LaneParameters p, double steps, bool shaft, bool payload)
+    {
+        V half = Op.Create(-0.5);
+        V node = shaft ? Op.FusedMultiplyAdd(half, state.ShaftSpeed, state.Shaft) : Op.FusedMultiplyAdd(half, state.RotorSpeed, state.Rotor);
+        V error = Op.FusedMultiplyAdd(node, state.Gear - p.WormPerNode, Op.FusedMultiplyAdd(state.LeadRate, Op.Create(steps), state.Lead + state.Slip));
+        V angle = payload ? Op.FusedMultiplyAdd(half, state.PayloadSpeed, state.Payload) : Op.FusedMultiplyAdd(half, state.AxisSpeed, state.Axis);
+        return angle - error;
     }
 
     /// <summary>Periodic error and its slope at an angle of the worm (rad at the axis).</summary>

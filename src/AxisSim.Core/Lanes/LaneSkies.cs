@@ -8,15 +8,22 @@ namespace AxisSim.Core.Lanes;
 internal sealed class LaneSkies(MountSetup setup, MountAxis axis, MovePlan plan)
 {
     private readonly MotorPlan _other = plan.At(axis == MountAxis.Polar ? MountAxis.Declination : MountAxis.Polar);
+    private readonly double _slewEnd = plan.At(axis).SlewSeconds;
     private readonly WindTorque _wind = new(setup.Disturbances);
 
     /// <summary>Whether nothing changes from a time on.</summary>
     public bool IsSteady(double seconds) => _other.RestsFrom(seconds) && _wind.IsSteady;
 
     [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveOptimization)]
-    public LaneSky Between(double fromSeconds, double toSeconds)
+    public LaneSky Between(in LaneTerms terms, double fromSeconds, double toSeconds)
     {
         LaneSky sky = default;
+        sky.Slewing = Math.Clamp((_slewEnd - fromSeconds) / (toSeconds - fromSeconds), 0.0, 1.0);
+        if (!terms.Outside && !terms.Inertia)
+        {
+            return sky;
+        }
+
         LaneMath.SinCos(_other.Position(fromSeconds), out sky.FromSin, out sky.FromCos);
         LaneMath.SinCos(_other.Position(toSeconds), out sky.ToSin, out sky.ToCos);
         double from = _other.Velocity(fromSeconds);

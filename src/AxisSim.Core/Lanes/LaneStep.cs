@@ -54,12 +54,14 @@ internal static class LaneStep<TShaft, TPayload, TPower, TPose>
                 V level = Unsafe.Add(ref p.SlewMicrostepping, kind.FirstLevel);
                 V targetA = level * command.FirstA;
                 V targetB = level * command.FirstB;
-                V meanA;
-                V meanB;
-                V changeA;
-                V changeB;
-                V limited;
-                if (!kind.Split)
+                V endA = default;
+                V endB = default;
+                V meanA = default;
+                V meanB = default;
+                V changeA = default;
+                V changeB = default;
+                V limited = default;
+                if (!kind.Split || kind.Mixed)
                 {
                     V emf = s.EmfKick * spin;
                     V reach = s.Reach;
@@ -68,41 +70,17 @@ internal static class LaneStep<TShaft, TPayload, TPower, TPose>
                         reach = Op.FusedMultiplyAdd(s.Volts, Op.Create(1.5), Op.Create(-0.5) * s.VoltsBefore) * s.StepConductance;
                     }
 
-                    s.CurrentA = PhaseLaw.Advance(startA, targetA, Op.FusedMultiplyAdd(emf, sin, startA * s.WindingDecay), reach, p.RegulatorDecay, p.RegulatorShare, s.WindingShare, out changeA, out meanA, out V limitedA);
-                    s.CurrentB = PhaseLaw.Advance(startB, targetB, Op.FusedMultiplyAdd(-emf, cos, startB * s.WindingDecay), reach, p.RegulatorDecay, p.RegulatorShare, s.WindingShare, out changeB, out meanB, out V limitedB);
+                    endA = PhaseLaw.Advance(startA, targetA, Op.FusedMultiplyAdd(emf, sin, startA * s.WindingDecay), reach, p.RegulatorDecay, p.RegulatorShare, s.WindingShare, out changeA, out meanA, out V limitedA);
+                    endB = PhaseLaw.Advance(startB, targetB, Op.FusedMultiplyAdd(-emf, cos, startB * s.WindingDecay), reach, p.RegulatorDecay, p.RegulatorShare, s.WindingShare, out changeB, out meanB, out V limitedB);
                     limited = Op.MaxNative(limitedA, limitedB);
                 }
-                else
+                if (kind.Split)
                 {
-                    // Back-EMF at the middle of each part: its rate is -Nr w eb for phase A and Nr w ea for phase B.
-                    ref LaneParts parts = ref Unsafe.Add(ref allParts, k + (i * partsStride));
-                    V f = command.Split;
-                    V g = Op.Create(1.0) - f;
-                    V emfA = -(p.EmfConstant * spin * sin);
-                    V emfB = p.EmfConstant * spin * cos;
-                    V early = Op.Create(-0.25 * Math.PI) * g * speed;
-                    V late = Op.Create(0.25 * Math.PI) * f * speed;
-                    V nextLevel = Unsafe.Add(ref p.SlewMicrostepping, kind.SecondLevel);
-                    V conductance = s.Conductance * (Op.Create(1.0) - parts.FirstWinding);
-                    V conductance2 = s.Conductance * (Op.Create(1.0) - parts.SecondWinding);
-                    V volts = Op.FusedMultiplyAdd(s.Volts, Op.Create(1.5), Op.Create(-0.5) * s.VoltsBefore);
-                    V reach = volts * conductance;
-                    V reach2 = volts * conductance2;
-                    V free = Op.FusedMultiplyAdd(Op.FusedMultiplyAdd(early, emfB, -emfA), conductance, startA * parts.FirstWinding);
-                    V middle = PhaseLaw.Advance(startA, targetA, free, reach, parts.FirstRegulator, parts.FirstRegulatorShare, parts.FirstWindingShare, out changeA, out V mean, out V limited1);
-                    free = Op.FusedMultiplyAdd(Op.FusedMultiplyAdd(late, emfB, -emfA), conductance2, middle * parts.SecondWinding);
-                    s.CurrentA = PhaseLaw.Advance(middle, nextLevel * command.SecondA, free, reach2, parts.SecondRegulator, parts.SecondRegulatorShare, parts.SecondWindingShare, out V change2, out V mean2, out V limited2);
-                    changeA += change2;
-                    meanA = Op.FusedMultiplyAdd(f, mean, g * mean2);
-                    free = Op.FusedMultiplyAdd(Op.FusedMultiplyAdd(-early, emfA, -emfB), conductance, startB * parts.FirstWinding);
-                    middle = PhaseLaw.Advance(startB, targetB, free, reach, parts.FirstRegulator, parts.FirstRegulatorShare, parts.FirstWindingShare, out changeB, out mean, out V limited3);
-                    free = Op.FusedMultiplyAdd(Op.FusedMultiplyAdd(-late, emfA, -emfB), conductance2, middle * parts.SecondWinding);
-                    s.CurrentB = PhaseLaw.Advance(middle, nextLevel * command.SecondB, free, reach2, parts.SecondRegulator, parts.SecondRegulatorShare, parts.SecondWindingShare, out change2, out mean2, out V limited4);
-                    changeB += change2;
-                    meanB = Op.FusedMultiplyAdd(f, mean, g * mean2);
-                    limited = Op.MaxNative(Op.MaxNative(limited1, limited2), Op.MaxNative(limited3, limited4));
+                    Split(ref s, ref p, ref command, ref Unsafe.Add(ref allParts, k + (i * partsStride)), kind, spin, speed, sin, cos, ref endA, ref endB, ref meanA, ref meanB, ref changeA, ref changeB, ref limited);
                 }
 
+                s.CurrentA = endA;
+                s.CurrentB = endB;
                 V pull = Op.FusedMultiplyAdd(meanB, cos, -(meanA * sin));
                 V turn = Op.FusedMultiplyAdd(changeA, cos, changeB * sin);
                 V field = Op.FusedMultiplyAdd(pull, smooth, -(speed * turn));
@@ -130,6 +108,63 @@ internal static class LaneStep<TShaft, TPayload, TPower, TPose>
                     Stop(ref s, ref p, push, twist, twistRate, mesh, t);
                 }
             }
+        }
+    }
+
+    /// <summary>Currents over a step in which the command changes.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static void Split(
+        ref LaneState s, ref LaneParameters p, ref LaneCommand command, ref LaneParts parts, LaneStepKind kind, V spin, V speed, V sin, V cos,
+        ref V endA, ref V endB, ref V meanA, ref V meanB, ref V changeA, ref V changeB, ref V limited)
+    {
+        // Back-EMF at the middle of each part: its rate is -Nr w eb for phase A and Nr w ea for phase B.
+        V one = Op.Create(1.0);
+        V f = command.Split;
+        V g = one - f;
+        V emfA = -(p.EmfConstant * spin * sin);
+        V emfB = p.EmfConstant * spin * cos;
+        V early = Op.Create(-0.25 * Math.PI) * g * speed;
+        V late = Op.Create(0.25 * Math.PI) * f * speed;
+        V level = Unsafe.Add(ref p.SlewMicrostepping, kind.FirstLevel);
+        V next = Unsafe.Add(ref p.SlewMicrostepping, kind.SecondLevel);
+        V conductance = s.Conductance * (one - parts.FirstWinding);
+        V conductance2 = s.Conductance * (one - parts.SecondWinding);
+        V volts = Op.FusedMultiplyAdd(s.Volts, Op.Create(1.5), Op.Create(-0.5) * s.VoltsBefore);
+        V reach = volts * conductance;
+        V reach2 = volts * conductance2;
+
+        V start = s.CurrentA;
+        V free = Op.FusedMultiplyAdd(Op.FusedMultiplyAdd(early, emfB, -emfA), conductance, start * parts.FirstWinding);
+        V middle = PhaseLaw.Advance(start, level * command.FirstA, free, reach, parts.FirstRegulator, parts.FirstRegulatorShare, parts.FirstWindingShare, out V change, out V mean, out V limit);
+        free = Op.FusedMultiplyAdd(Op.FusedMultiplyAdd(late, emfB, -emfA), conductance2, middle * parts.SecondWinding);
+        V endOfA = PhaseLaw.Advance(middle, next * command.SecondA, free, reach2, parts.SecondRegulator, parts.SecondRegulatorShare, parts.SecondWindingShare, out V change2, out V mean2, out V limit2);
+        V changeOfA = change + change2;
+        V meanOfA = Op.FusedMultiplyAdd(f, mean, g * mean2);
+        V limitedAny = Op.MaxNative(limit, limit2);
+
+        start = s.CurrentB;
+        free = Op.FusedMultiplyAdd(Op.FusedMultiplyAdd(-early, emfA, -emfB), conductance, start * parts.FirstWinding);
+        middle = PhaseLaw.Advance(start, level * command.FirstB, free, reach, parts.FirstRegulator, parts.FirstRegulatorShare, parts.FirstWindingShare, out change, out mean, out limit);
+        free = Op.FusedMultiplyAdd(Op.FusedMultiplyAdd(-late, emfA, -emfB), conductance2, middle * parts.SecondWinding);
+        V endOfB = PhaseLaw.Advance(middle, next * command.SecondB, free, reach2, parts.SecondRegulator, parts.SecondRegulatorShare, parts.SecondWindingShare, out change2, out mean2, out limit2);
+        V changeOfB = change + change2;
+        V meanOfB = Op.FusedMultiplyAdd(f, mean, g * mean2);
+        limitedAny = Op.MaxNative(limitedAny, Op.MaxNative(limit, limit2));
+        if (kind.Mixed)
+        {
+            // A lane whose command does not change keeps what it has, to the last bit.
+            var changes = Op.LessThan(f, one);
+            endA = Op.ConditionalSelect(changes, endOfA, endA);
+            endB = Op.ConditionalSelect(changes, endOfB, endB);
+            meanA = Op.ConditionalSelect(changes, meanOfA, meanA);
+            meanB = Op.ConditionalSelect(changes, meanOfB, meanB);
+            changeA = Op.ConditionalSelect(changes, changeOfA, changeA);
+            changeB = Op.ConditionalSelect(changes, changeOfB, changeB);
+            limited = Op.ConditionalSelect(changes, limitedAny, limited);
+        }
+        else
+        {
+            (endA, endB, meanA, meanB, changeA, changeB, limited) = (endOfA, endOfB, meanOfA, meanOfB, changeOfA, changeOfB, limitedAny);
         }
     }
 

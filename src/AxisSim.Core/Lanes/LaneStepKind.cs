@@ -4,7 +4,8 @@ namespace AxisSim.Core.Lanes;
 /// <param name="Split">Whether the command changes inside the step, in any lane.</param>
 /// <param name="FirstLevel">Which of the currents holds at first: an index from <see cref="LaneParameters.SlewMicrostepping"/> on.</param>
 /// <param name="SecondLevel">Which holds after the change.</param>
-internal readonly record struct LaneStepKind(bool Split, int FirstLevel, int SecondLevel)
+/// <param name="Mixed">Whether it changes in some lanes only.</param>
+internal readonly record struct LaneStepKind(bool Split, int FirstLevel, int SecondLevel, bool Mixed = false)
 {
     /// <summary>Index of <see cref="LaneParameters.Unity"/>, for commands that hold amperes.</summary>
     public const int Unity = 4;

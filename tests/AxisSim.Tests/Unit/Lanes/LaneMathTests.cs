@@ -67,5 +67,5 @@ public sealed class LaneMathTests
     });
 
     // 1 - exp(-x) without cancellation.
-    private static double ExpM1(double x) => x < 1e-5 ? x - (0.5 * x * x) + (x * x * x / 6.0) : 1.0 - Math.Exp(-x);
+    private static double ExpM1(double x) => 2.0 * Math.Tanh(0.5 * x) / (1.0 + Math.Tanh(0.5 * x));
 }
