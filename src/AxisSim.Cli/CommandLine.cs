@@ -39,6 +39,8 @@ internal static class CommandLine
             NewCommand.Create(host),
             CurveCommand.Create(host),
             BalanceCommand.Create(host),
+            MapCommand.Create(host),
+            MergeCommand.Create(host),
         };
         HelpOption help = root.Options.OfType<HelpOption>().Single();
         help.Action = new HelpPage((HelpAction)help.Action!);

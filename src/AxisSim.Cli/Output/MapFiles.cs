@@ -1,0 +1,22 @@
+using AxisSim.Cli.Json;
+using AxisSim.Cli.Text.Maps;
+using AxisSim.Files.Maps;
+
+namespace AxisSim.Cli.Output;
+
+/// <summary>The files of a whole map, of one run or joined from parts.</summary>
+internal static class MapFiles
+{
+    private const string Table = "map.csv";
+    private const string Summary = "map.json";
+
+    /// <summary>Writes the table, then the pictures, and the summary last: where it is, the set is whole and of one map.</summary>
+    public static void Write(OutputFolder folder, MapReport report)
+    {
+        folder.Remove(Summary);
+        folder.Write(Table, stream => MapCsv.Write(stream, report.Header, report.Cells));
+
+        // Figures of the map (MoveFiles.Figure) belong here, between table and summary.
+        folder.Write(Summary, new MapDocument(report).Write);
+    }
+}
