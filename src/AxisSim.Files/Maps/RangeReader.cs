@@ -94,7 +94,7 @@ internal sealed class RangeReader(string option, string text, int count)
         foreach (string number in new[] { from, to[..toEnd] })
         {
             string value = number + without;
-            if (ValueReader.Read(key, EntryKind.Setting, value, out Refusal refusal) is null && !IsNotWhole(key, number))
+            if (ValueReader.Read(key, EntryKind.Setting, value, out Refusal refusal) is null && !(unit.Length == 0 && IsNotWhole(key, number)))
             {
                 string fix = refusal.Reason.StartsWith("a number without", StringComparison.Ordinal) && key.Unit.Length > 0 ? $"{Path}={log}{from}..{to} {key.Unit}"
                     : unit.Length > 0 && key.Kind != KeyKind.Quantity ? $"{Path}={log}{from}..{to[..toEnd]}" : "";
@@ -129,7 +129,7 @@ internal sealed class RangeReader(string option, string text, int count)
         }
 
         double[] numbers = RangeValues.Between(key, from, to, count, logarithmic);
-        if (numbers.Length < 2)
+        if (numbers.Length < 2 || numbers[0] > numbers[^1])
         {
             return Refuse($"\"{Range}\" (no two values that the key can take)", key.Allowed, "");
         }
