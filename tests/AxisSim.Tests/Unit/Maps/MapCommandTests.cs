@@ -1,0 +1,139 @@
+using System.Text.Json;
+using AxisSim.Files.Maps;
+using static AxisSim.Tests.Unit.Maps.MapRuns;
+
+namespace AxisSim.Tests.Unit.Maps;
+
+/// <summary><c>axissim map</c> and <c>axissim merge</c> end to end, in process.</summary>
+public sealed class MapCommandTests : IDisposable
+{
+    private readonly string root = Directory.CreateTempSubdirectory("axissim-map-").FullName;
+
+    public void Dispose() => Directory.Delete(root, recursive: true);
+
+    [Fact]
+    public void The_files_do_not_depend_on_threads_or_on_a_stop()
+    {
+        Assert.Equal(0, Run([.. Short, .. Ranges, "--grid", "13,9", "--threads", "1", "--out", Folder("one")]).Code);
+        Assert.Equal(0, Run([.. Short, .. Ranges, "--grid", "13,9", "--threads", "3", "--out", Folder("three")]).Code);
+        Assert.Equal(Written(Folder("one")), Written(Folder("three")));
+
+        (int code, string output, string error) = RunStopped([.. Short, .. Ranges, "--grid", "13,9", "--out", Folder("stopped")]);
+        Assert.Equal((130, ""), (code, output));
+        Assert.Contains("--resume goes on from there", error, StringComparison.Ordinal);
+        Assert.Equal([MapJournal.FileName], Names("stopped"));
+        Assert.Equal(0, Run([.. Short, .. Ranges, "--grid", "13,9", "--out", Folder("stopped"), "--resume"]).Code);
+        Assert.Equal(Written(Folder("one")), Written(Folder("stopped")));
+    }
+
+    [Fact]
+    public void Csv_and_json_say_the_same_as_the_text()
+    {
+        (int code, string output, _) = Run([.. Short, .. Ranges, "--grid", "9,7", "--out", Folder("map"), "--format", "json"]);
+        Assert.Equal(0, code);
+        (string csv, string json) = Written(Folder("map"));
+        Assert.Equal(json, output);
+        string[] lines = csv.TrimEnd('\n').Split('\n');
+        Assert.Equal("x_polar.motion.ramp_time_s,x_shown_s,y_polar.drive.slew_current_A,y_shown_A,end,computed,failure_s,slew_s,settle_s,duration_s,torque_margin,winding_continuous_degC", lines[0]);
+        Assert.Equal(9 * 7, lines.Length - 1);
+        JsonElement counts = JsonDocument.Parse(json).RootElement.GetProperty("counts");
+        foreach (string end in new[] { "arrives", "stalls" })
+        {
+            int count = lines.Count(line => line.Contains("," + end + ",", StringComparison.Ordinal));
+            Assert.Equal(count, counts.GetProperty(end).GetInt32());
+            Assert.True(count > 0);
+        }
+    }
+
+    [Fact]
+    public void A_journal_is_neither_overwritten_nor_mixed()
+    {
+        string[] map = [.. Short, .. Ranges, "--grid", "5,5", "--out", Folder("map")];
+        Assert.Equal(0, Run(map).Code);
+        byte[] journal = File.ReadAllBytes(Path.Combine(Folder("map"), MapJournal.FileName));
+        (string Csv, string Json) files = Written(Folder("map"));
+
+        Refused("the journal of this very map, with 25 cells done", map);
+        Refused("--resume to go on", map);
+        Refused("scenario or settings", [.. map, "--set", "polar.worm.teeth=150", "--resume"]);
+        Refused("metric (outcome there, margin here)", [.. map, "--metric", "margin", "--resume"]);
+        Refused("--x (polar.motion.ramp_time=log 0.004..0.4 s in 5 values there, polar.motion.ramp_time=log 0.004..0.4 s in 6 values here)", [.. Short, .. Ranges, "--grid", "6,5", "--out", Folder("map"), "--resume"]);
+        Refused("grid (adaptive there, full here); shard (1/1 there, 2/3 here)", [.. map, "--full", "--shard", "2/3", "--resume"]);
+        Refused("step", [.. map, "--step", "20us", "--resume"]);
+        Assert.Equal(journal, File.ReadAllBytes(Path.Combine(Folder("map"), MapJournal.FileName)));
+
+        // Going on with what is done writes the same files again.
+        File.Delete(Path.Combine(Folder("map"), "map.csv"));
+        Assert.Equal(0, Run([.. map, "--resume"]).Code);
+        Assert.Equal(files, Written(Folder("map")));
+    }
+
+    [Fact]
+    public void Parts_merge_into_the_bytes_of_one_run()
+    {
+        // Currents above twice the rated one are not valid: the first message must be the same whichever part finds it.
+        string[] map = [.. Short, "--x", "polar.motion.ramp_time=log 0.004..0.4 s", "--y", "polar.drive.slew_current=0.3..4 A", "--grid", "7,5", "--full"];
+        Assert.Equal(0, Run([.. map, "--out", Folder("whole")]).Code);
+        for (int part = 1; part <= 3; part++)
+        {
+            (int code, string output, _) = Run([.. map, "--shard", $"{part}/3", "--out", Folder($"part-{part}")]);
+            Assert.Equal(0, code);
+            Assert.Contains($"Part {part}/3 is done", output, StringComparison.Ordinal);
+            Assert.Equal([MapJournal.FileName], Names($"part-{part}"));
+        }
+
+        Assert.Equal(0, Run("merge", Folder("part-2"), Folder("part-3"), Folder("part-1"), "--out", Folder("merged")).Code);
+        Assert.Equal(Written(Folder("whole")), Written(Folder("merged")));
+        Assert.Contains("times the rated current", Written(Folder("whole")).Json, StringComparison.Ordinal);
+
+        Refused("no part 3 of 3", "merge", Folder("part-2"), Folder("part-1"), "--out", Folder("x"));
+        Refused("part 1/3, which", "merge", Folder("part-1"), Folder("part-2"), Folder("part-1"), Folder("part-3"), "--out", Folder("x"));
+        Refused("without a journal of a map", "merge", Folder("merged"), Folder("part-1"), "--out", Folder("x"));
+        Refused("no such folder", "merge", Folder("nowhere"), "--out", Folder("x"));
+        Refused("--out: found nothing", "merge", Folder("part-1"), Folder("part-2"), Folder("part-3"));
+        Refused("no DIR", "merge", "--out", Folder("x"));
+
+        Assert.Equal(0, Run([.. map, "--set", "polar.worm.teeth=150", "--shard", "3/3", "--out", Folder("other")]).Code);
+        Refused("scenario or settings", "merge", Folder("part-1"), Folder("part-2"), Folder("other"), "--out", Folder("x"));
+        Assert.Equal(130, RunStopped([.. map, "--shard", "3/3", "--out", Folder("undone")]).Code);
+        Refused("0 cells done and more to do", "merge", Folder("part-1"), Folder("part-2"), Folder("undone"), "--out", Folder("x"));
+        Assert.Equal(0, Run([.. Short, .. Ranges, "--grid", "5,5", "--out", Folder("adaptive")]).Code);
+        Refused("whole by itself", "merge", Folder("adaptive"), "--out", Folder("x"));
+    }
+
+    [Fact]
+    public void Cells_that_are_not_valid_are_an_end_of_their_own()
+    {
+        (int code, string output, _) = Run([.. Short, "--x", "polar.motion.ramp_time=0.1..0.4 s", "--y", "polar.drive.slew_current=0.5..4 A", "--grid", "3,8"]);
+        Assert.Equal(0, code);
+        // 3.5 and 4 A are above twice the rated 1.5 A.
+        Assert.Matches(@"not valid +6 cells, 25 %", output);
+        Assert.Contains("The first of them says: polar.drive.slew_current: found \"3.5 A\" (3.5 A peak, 2.33 times the", Plain(output), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("every key is there", "polar.motion.ramp_time=0.1..0.4 s", "polar.drive.slew_current=0.5..1.5 A", "That point lies outside the ranges")]
+    [InlineData("not in the file", "polar.flexible.share=0.2..0.4", "polar.drive.slew_current=1..2 A", "whole")]
+    [InlineData("by default", "polar.drive.damping=0..1e-4 N*m*s/rad", "polar.drive.slew_current=1..2 A", "polar.drive.damping 0 N*m*s/rad (by default)")]
+    [InlineData("no default", "polar.drive.max_pulse_rate=1..2 MHz", "polar.drive.slew_current=1..2 A", "the file gives no value of polar.drive.max_pulse_rate")]
+    public void The_own_point_is_told_as_it_is(string what, string x, string y, string sentence)
+    {
+        string[] more = what == "not in the file" ? ["--set", "polar.flexible.frequency=8 Hz"] : [];
+        (int code, string output, string error) = Run([.. Short, .. more, "--x", x, "--y", y, "--grid", "3,3"]);
+        Assert.True(code == 0, error);
+        Assert.Contains(sentence == "whole" ? "polar.flexible.share 0.5 (by default)" : sentence, Plain(output), StringComparison.Ordinal);
+    }
+
+    private static string Plain(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+
+    private string Folder(string name) => Path.Combine(root, name);
+
+    private string[] Names(string name) => [.. Directory.GetFiles(Folder(name)).Select(path => Path.GetFileName(path)!).Order(StringComparer.Ordinal)];
+
+    private static void Refused(string message, params string[] args)
+    {
+        (int code, string output, string error) = Run(args);
+        Assert.Equal((2, ""), (code, output));
+        Assert.Contains(message, error, StringComparison.Ordinal);
+    }
+}
