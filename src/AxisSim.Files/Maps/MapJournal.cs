@@ -12,7 +12,7 @@ internal sealed class MapJournal : IDisposable
     /// <summary>Name of the file in its folder.</summary>
     public const string FileName = "map.journal";
 
-    private const int BufferBytes = 4096;
+    private const int BufferBytes = 1024;
     private static readonly TimeSpan HandOver = TimeSpan.FromSeconds(0.2);
     private static readonly TimeSpan ToDisk = TimeSpan.FromSeconds(3.0);
 
@@ -138,9 +138,11 @@ internal sealed class MapJournal : IDisposable
         {
             write();
         }
-        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException or ArgumentOutOfRangeException)
         {
-            Problem = new Problem(path, 0, 0, "", AtomicFile.Why(error), "a disk with room for the journal, some 40 bytes a cell", "room on the disk, then the same command with --resume; what is done so far is kept");
+            // The runtime reports a limit on the size of files as an argument out of range.
+            string why = error is ArgumentOutOfRangeException ? "a limit on the size of files" : AtomicFile.Why(error);
+            Problem = new Problem(path, 0, 0, "", why, "a disk with room for the journal, some 40 bytes a cell", "room on the disk, then the same command with --resume; what is done so far is kept");
             Failed?.Invoke();
         }
     }

@@ -38,7 +38,7 @@ internal static class FigureText
         string name = Name(report.Header.Metric);
         page.Rows(least < 0
             ? [(name, "none: no cell arrives")]
-            : [("least " + name, At(report, least)), ("greatest " + name, At(report, greatest))]);
+            : [("least", $"{name} {At(report, least)}"), ("greatest", $"{name} {At(report, greatest)}")]);
     }
 
     private static string At(MapReport report, int place)

@@ -9,7 +9,7 @@ internal static class MapPresenter
     /// <summary>Writes the page.</summary>
     public static void Write(Page page, MapReport report, IReadOnlyList<string> files)
     {
-        page.Verdict(OwnText.Verdict(report), report.Own.End == MapEnd.Arrives);
+        page.Verdict(OwnText.Verdict(report), report.Own.End is MapEnd.Arrives or MapEnd.Unknown);
         if (report.Distances.Count > 0)
         {
             page.Heading("From your point to the edge of what arrives");
@@ -65,14 +65,13 @@ internal static class MapPresenter
     {
         MapCells cells = report.Cells;
         yield return $"Each cell is one simulated move with the values in its middle; an edge lies somewhere between two cells, and distances are along the row and the column nearest to your point. One cell is {OwnText.Step(report.Header.X)} wide and {OwnText.Step(report.Header.Y)} high.";
-        if (!report.Header.Full)
+        if (!report.Header.Full && new AdaptiveGrid(cells).CoarseStride is > 1 and var stride)
         {
-            int stride = new AdaptiveGrid(cells).CoarseStride;
             yield return $"{Say.Count(cells.ComputedCount())} of {Say.Count(cells.Count)} cells were run: every {Ordinal(stride)} column and row, and all along the edges. The rest lies among equals and is filled in (computed = 0 in map.csv). An island smaller than {Say.Count(stride)} cells can be missed: --full runs every cell.";
         }
 
         yield return "Near the edge a small error of friction, balance or supply decides: keep a distance, and look at the load factor that axissim simulate gives.";
     }
 
-    private static string Ordinal(int stride) => stride switch { 1 => "single", 2 => "second", _ => Say.Count(stride) + "th" };
+    private static string Ordinal(int stride) => stride switch { 2 => "second", _ => Say.Count(stride) + "th" };
 }
