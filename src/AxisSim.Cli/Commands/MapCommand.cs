@@ -92,6 +92,11 @@ internal static class MapCommand
             return ExitCodes.BadInput;
         }
 
+        foreach (Problem remark in map.Remarks)
+        {
+            host.Error.WriteLine(remark.ToString());
+        }
+
         var work = new MapWork(host, map, header, earlier, axes, threads);
         if (work.Run(request.Folder) is { } code)
         {

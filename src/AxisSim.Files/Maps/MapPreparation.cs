@@ -27,6 +27,9 @@ internal sealed class MapPreparation
     /// <summary>What the reader made of the figures; empty where the file is whole only with the two keys.</summary>
     public required IReadOnlyList<string> Notes { get; init; }
 
+    /// <summary>What is worth knowing about values of the file.</summary>
+    public required IReadOnlyList<Problem> Remarks { get; init; }
+
     /// <summary>The scenario as it stands; null where it is whole only with the two keys.</summary>
     public required MountSetup? OwnSetup { get; init; }
 
@@ -87,7 +90,8 @@ internal sealed class MapPreparation
         {
             Name = values.Text("name"),
             Sha256 = ScenarioReader.Hash(text, settings),
-            Notes = [.. (own.Scenario?.Notes ?? []).Concat(own.Problems.Where(problem => problem.Severity == ProblemSeverity.Note).Select(problem => $"{problem.Key}: {problem.Found}"))],
+            Notes = own.Scenario?.Notes ?? [],
+            Remarks = [.. own.Problems.Where(problem => problem.Severity == ProblemSeverity.Note)],
             OwnSetup = own.Scenario?.Setup,
             AnySetup = any,
             OwnFirst = OwnValue.Of(values, first),

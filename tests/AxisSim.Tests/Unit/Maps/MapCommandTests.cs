@@ -1,5 +1,6 @@
 using System.Text.Json;
 using AxisSim.Files.Maps;
+using AxisSim.Tests.Golden;
 using static AxisSim.Tests.Unit.Maps.MapRuns;
 
 namespace AxisSim.Tests.Unit.Maps;
@@ -122,6 +123,53 @@ public sealed class MapCommandTests : IDisposable
         (int code, string output, string error) = Run([.. Short, .. more, "--x", x, "--y", y, "--grid", "3,3"]);
         Assert.True(code == 0, error);
         Assert.Contains(sentence == "whole" ? "polar.flexible.share 0.5 (by default)" : sentence, Plain(output), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("did you mean polar.motion.ramp_time?", "polar.motion.ramp=0.2..2 s", "polar.drive.slew_current=1..2 A", "")]
+    [InlineData("--y \"payload.tube.mass=1..2 kg\"", "polar.motion.ramp_time=0.2..2 s", "payload.tub.mass=1..2 kg", "")]
+    [InlineData("the key of --x again", "polar.motion.ramp_time=0.2..2 s", "polar.motion.ramp_time=1..2 s", "")]
+    [InlineData("says the same as polar.motion.ramp_time", "polar.motion.ramp_time=0.2..2 s", "polar.motion.acceleration=1..2 deg/s^2", "")]
+    [InlineData("--grid: found \"0,5\"", "polar.motion.ramp_time=0.2..2 s", "polar.drive.slew_current=1..2 A", "--grid 0,5")]
+    [InlineData("at most 4 million cells", "polar.motion.ramp_time=0.2..2 s", "polar.drive.slew_current=1..2 A", "--grid 9000,9000")]
+    [InlineData("--metric settle", "polar.motion.ramp_time=0.2..2 s", "polar.drive.slew_current=1..2 A", "--metric setle")]
+    [InlineData("from 1 to 1024", "polar.motion.ramp_time=0.2..2 s", "polar.drive.slew_current=1..2 A", "--threads -1")]
+    [InlineData("write: --full --shard 1/2", "polar.motion.ramp_time=0.2..2 s", "polar.drive.slew_current=1..2 A", "--shard 1/2")]
+    [InlineData("at most one part for each column", "polar.motion.ramp_time=0.2..2 s", "polar.drive.slew_current=1..2 A", "--full --grid 3,3 --shard 1/4")]
+    [InlineData("part I, from 1 to N", "polar.motion.ramp_time=0.2..2 s", "polar.drive.slew_current=1..2 A", "--full --shard 0/4")]
+    [InlineData("no [declination] section", "polar.motion.ramp_time=0.2..2 s", "polar.drive.slew_current=1..2 A", "--axis declination")]
+    [InlineData("folder of the map to go on with", "polar.motion.ramp_time=0.2..2 s", "polar.drive.slew_current=1..2 A", "--resume")]
+    [InlineData("3 problems", "polar.motion.ramp_time=2..1 s", "polar.drive.slew_current=1..2", "--metric x")]
+    public void Bad_input_is_told_in_any_culture(string message, string x, string y, string more)
+    {
+        string text = File.ReadAllText(Repository.PathOf("scenarios", message.Contains("payload", StringComparison.Ordinal) ? "heavy-reflector.toml" : "nominal.toml"));
+        File.WriteAllText(Path.Combine(root, "mount.toml"), text);
+        foreach (string culture in new[] { "", "fr-FR", "tr-TR" })
+        {
+            (int code, string output, string error) = Cultures.Under(culture, () => Run(["map", Path.Combine(root, "mount.toml"), "--x", x, "--y", y, .. more.Split(' ', StringSplitOptions.RemoveEmptyEntries)]));
+            Assert.Equal((2, ""), (code, output));
+            Assert.Contains(message, error, StringComparison.Ordinal);
+            Assert.DoesNotContain("fault of the program", error, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void Problems_of_the_file_and_of_the_ranges_are_told_together()
+    {
+        File.WriteAllText(Path.Combine(root, "bad.toml"), File.ReadAllText(Repository.PathOf("scenarios", "nominal.toml")).Replace("supply_voltage = \"24 V\"", "supply_voltage = \"24\"", StringComparison.Ordinal));
+        (int code, _, string error) = Run("map", Path.Combine(root, "bad.toml"), "--x", "polar.motion.ramp_time=2..1 s");
+        Assert.Equal(2, code);
+        Assert.All(["a number without its unit", "does not rise", "--y: found nothing", "3 problems"], part => Assert.Contains(part, error, StringComparison.Ordinal));
+        Refused("no such file", "map", Path.Combine(root, "missing.toml"), "--x", "polar.motion.ramp_time=1..2 s", "--y", "polar.drive.slew_current=1..2 A");
+    }
+
+    [Fact]
+    public void A_key_that_the_file_lacks_makes_it_whole()
+    {
+        File.WriteAllText(Path.Combine(root, "open.toml"), System.Text.RegularExpressions.Regex.Replace(File.ReadAllText(Short[1]), "(?m)^ramp_time = .*$", ""));
+        (int code, string output, string error) = Run(["map", Path.Combine(root, "open.toml"), .. Short[2..], .. Ranges, "--grid", "3,3"]);
+        Assert.True(code == 0, error);
+        Assert.StartsWith("MAP: the file gives no value of polar.motion.ramp_time, so it has no point of its own here.", Plain(output), StringComparison.Ordinal);
     }
 
     private static string Plain(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
