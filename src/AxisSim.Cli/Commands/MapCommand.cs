@@ -97,6 +97,7 @@ internal static class MapCommand
             host.Error.WriteLine(remark.ToString());
         }
 
+        MapFiles.Begin(folder);
         var work = new MapWork(host, map, header, earlier, axes, threads);
         if (work.Run(request.Folder) is { } code)
         {
@@ -119,7 +120,13 @@ internal static class MapCommand
             MapFiles.Write(folder, report);
         }
 
-        return Show(host, folder, report, json);
+        int code = Show(host, folder, report, json);
+        if (folder?.Problem is not null)
+        {
+            host.Error.WriteLine("axissim: all cells are kept in the journal; once the files can be written, the same command with --resume writes them at once.");
+        }
+
+        return code;
     }
 
     /// <summary>Prints a whole map whose files, if any, are written.</summary>

@@ -10,10 +10,13 @@ internal static class MapFiles
     private const string Table = "map.csv";
     private const string Summary = "map.json";
 
+    /// <summary>Takes away the summary of an earlier map: what lies there is not whole until it is written anew.</summary>
+    public static void Begin(OutputFolder? folder) => folder?.Delete(Summary);
+
     /// <summary>Writes the table, then the pictures, and the summary last: where it is, the set is whole and of one map.</summary>
     public static void Write(OutputFolder folder, MapReport report)
     {
-        folder.Remove(Summary);
+        Begin(folder);
         folder.Write(Table, stream => MapCsv.Write(stream, report.Header, report.Cells));
 
         // Figures of the map (MoveFiles.Figure) belong here, between table and summary.

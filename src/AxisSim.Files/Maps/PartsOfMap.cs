@@ -9,8 +9,8 @@ internal sealed class PartsOfMap
 {
     private PartsOfMap(MapHeader header, MapCells cells) => (Header, Cells) = (header, cells);
 
-    /// <summary>What the map is of: that of the first part, as a whole.</summary>
-    public MapHeader Header { get; }
+    /// <summary>What the map is of: that of part 1, in whatever order the parts come, as a whole.</summary>
+    public MapHeader Header { get; private set; }
 
     /// <summary>All cells.</summary>
     public MapCells Cells { get; }
@@ -41,7 +41,7 @@ internal sealed class PartsOfMap
             }
 
             first ??= part.Header;
-            whole ??= new PartsOfMap(first with { ShardIndex = 1, ShardCount = 1 }, first.NewCells());
+            whole ??= new PartsOfMap(first, first.NewCells());
             if (Belongs(folder, part, first, seen, problems))
             {
                 whole.Take(part);
@@ -93,6 +93,11 @@ internal sealed class PartsOfMap
 
     private void Take(JournalContent part)
     {
+        if (part.Header.ShardIndex == 1)
+        {
+            Header = part.Header with { ShardCount = 1 };
+        }
+
         for (int place = 0; place <= Cells.OwnPlace; place++)
         {
             if (part.Cells.IsComputed(place))

@@ -27,6 +27,23 @@ public sealed class MapCommandTests : IDisposable
         Assert.Equal(Written(Folder("one")), Written(Folder("stopped")));
     }
 
+    [Theory]
+    [Trait("speed", "slow")]
+    [InlineData("margin")]
+    [InlineData("duration")]
+    public void Nor_do_the_figures_of_other_metrics(string metric)
+    {
+        string[] map = [.. Short, .. Ranges, "--grid", "4,3", "--metric", metric, "--out"];
+        Assert.Equal(0, Run([.. map, Folder("one"), "--threads", "1"]).Code);
+        Assert.Equal(0, Run([.. map, Folder("three"), "--threads", "3"]).Code);
+        Assert.Equal(130, RunStopped([.. map, Folder("stopped")]).Code);
+        Assert.Equal(0, Run([.. map, Folder("stopped"), "--resume"]).Code);
+        Assert.Equal(Written(Folder("one")), Written(Folder("three")));
+        Assert.Equal(Written(Folder("one")), Written(Folder("stopped")));
+        string[] rows = Written(Folder("one")).Csv.TrimEnd('\n').Split('\n')[1..];
+        Assert.All(rows.Where(row => row.Contains(",arrives,", StringComparison.Ordinal)), row => Assert.NotEqual("", row.Split(',')[metric == "margin" ? 10 : 9]));
+    }
+
     [Fact]
     public void Csv_and_json_say_the_same_as_the_text()
     {
@@ -87,6 +104,12 @@ public sealed class MapCommandTests : IDisposable
         Assert.Equal(Written(Folder("whole")), Written(Folder("merged")));
         Assert.Contains("times the rated current", Written(Folder("whole")).Json, StringComparison.Ordinal);
 
+        // The name of the file is that of part 1, whatever part comes first.
+        File.Copy(Short[1], Path.Combine(root, "copy.toml"));
+        Assert.Equal(0, Run([map[0], Path.Combine(root, "copy.toml"), .. map[2..], "--shard", "3/3", "--out", Folder("elsewhere")]).Code);
+        Assert.Equal(0, Run("merge", Folder("elsewhere"), Folder("part-1"), Folder("part-2"), "--out", Folder("merged-too")).Code);
+        Assert.Equal(Written(Folder("whole")), Written(Folder("merged-too")));
+
         Refused("no part 3 of 3", "merge", Folder("part-2"), Folder("part-1"), "--out", Folder("x"));
         Refused("part 1/3, which", "merge", Folder("part-1"), Folder("part-2"), Folder("part-1"), Folder("part-3"), "--out", Folder("x"));
         Refused("without a journal of a map", "merge", Folder("merged"), Folder("part-1"), "--out", Folder("x"));
@@ -110,6 +133,24 @@ public sealed class MapCommandTests : IDisposable
         // 3.5 and 4 A are above twice the rated 1.5 A.
         Assert.Matches(@"not valid +6 cells, 25 %", output);
         Assert.Contains("The first of them says: polar.drive.slew_current: found \"3.5 A\" (3.5 A peak, 2.33 times the", Plain(output), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Cells_that_no_step_can_follow_are_an_end_of_their_own()
+    {
+        (int code, string output, _) = Run([.. Short, "--x", "polar.motor.rotor_inertia=log 1e-9..100 g*cm^2", "--y", "polar.drive.slew_current=1..1.5 A", "--grid", "3,2"]);
+        Assert.Equal(0, code);
+        Assert.Matches(@"too fast to simulate +2 cells, 33 %", output);
+    }
+
+    [Fact]
+    public void The_summary_of_an_earlier_map_does_not_outlive_it()
+    {
+        string[] map = [.. Short, .. Ranges, "--grid", "3,3", "--out", Folder("map")];
+        Assert.Equal(0, Run(map).Code);
+        File.Delete(Path.Combine(Folder("map"), MapJournal.FileName));
+        Assert.Equal(130, RunStopped([.. map, "--metric", "margin"]).Code);
+        Assert.Equal(["map.csv", MapJournal.FileName], Names("map"));
     }
 
     [Theory]

@@ -13,8 +13,8 @@ public sealed class MapStudyTests
 {
     private static readonly string Stalls = File.ReadAllText(Repository.PathOf("scenarios", "heavy-reflector-stalls.toml"));
 
-    // The hard part of the move is its start: ten degrees instead of seventy, and a short watch.
-    private static readonly string[] Shorter = ["move.end_polar=-15 deg", "move.observe=2.5 s"];
+    // The hard part of the move is its start: six degrees instead of seventy, and a short watch.
+    private static readonly string[] Shorter = ["move.end_polar=-11 deg", "move.observe=2.5 s"];
 
     [Fact]
     public void The_adaptive_grid_has_the_ends_of_the_full_grid_at_a_part_of_the_runs()
