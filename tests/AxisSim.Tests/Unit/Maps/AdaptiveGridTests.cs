@@ -20,6 +20,7 @@ public sealed class AdaptiveGridTests
     }
 
     [Fact]
+    [Trait("speed", "slow")]
     public void Regions_wider_than_the_coarse_stride_are_never_missed() => Gen.Select(Gen.Int[2, 90], Gen.Int[2, 90], Gen.Double[0.0, 6.3], Gen.Double[-1.0, 1.0], Gen.Double[0.0, 2.0]).Sample(
         (columns, rows, angle, offset, bend) =>
         {
@@ -41,6 +42,7 @@ public sealed class AdaptiveGridTests
         iter: 300);
 
     [Fact]
+    [Trait("speed", "slow")]
     public void What_is_computed_does_not_depend_on_stops_or_order()
     {
         static MapEnd Tongue(int i, int j) => j > 20 + (0.4 * i) && Math.Abs(i - 50) > 4 ? MapEnd.Arrives : i > 70 ? MapEnd.ClutchSlips : MapEnd.Stalls;

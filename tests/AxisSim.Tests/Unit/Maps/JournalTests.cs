@@ -28,6 +28,7 @@ public sealed class JournalTests : IDisposable
     }
 
     [Fact]
+    [Trait("speed", "slow")]
     public void A_journal_cut_at_any_byte_keeps_every_whole_record_before_it()
     {
         Write(8);
@@ -47,6 +48,7 @@ public sealed class JournalTests : IDisposable
     }
 
     [Fact]
+    [Trait("speed", "slow")]
     public void A_wrong_bit_anywhere_is_noticed()
     {
         Write(8);
