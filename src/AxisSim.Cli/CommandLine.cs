@@ -39,6 +39,7 @@ internal static class CommandLine
             NewCommand.Create(host),
             CurveCommand.Create(host),
             BalanceCommand.Create(host),
+            EnvelopeCommand.Create(host),
             MapCommand.Create(host),
             MergeCommand.Create(host),
         };

@@ -11,13 +11,11 @@ internal sealed class SteppedRun
 {
     private readonly MoveRun _run;
     private readonly double _ratio;
-    private readonly double _teeth;
 
     public SteppedRun(MountSetup setup)
     {
         AxisModel model = setup.Axis(MountAxis.Polar);
         _ratio = model.Train.TotalRatio;
-        _teeth = model.Motor.RotorTeeth;
         _run = new MoveRun(setup, MountAxis.Polar, new MovePlan(setup), StepChoice.DefaultSeconds);
     }
 
@@ -33,7 +31,7 @@ internal sealed class SteppedRun
     /// <summary>The same with each step recorded, as a simulation of the program does.</summary>
     public double TakeRecorded(int steps)
     {
-        var recorder = new MoveRecorder(new MoveRecord(_run, _teeth, _ratio, 0.2, _run.Plan.EndSeconds / 6000.0));
+        var recorder = new MoveRecorder(new MoveRecord(_run, _ratio, 0.2, _run.Plan.EndSeconds / 6000.0));
         return Take(steps, ref recorder);
     }
 
@@ -46,6 +44,6 @@ internal sealed class SteppedRun
             throw new InvalidOperationException($"the timed run lost sync or its clutch's grip by {_run.TimeSeconds} s");
         }
 
-        return _run.Dynamics.State.Axis;
+        return _run.State.Axis;
     }
 }

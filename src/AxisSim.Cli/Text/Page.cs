@@ -71,7 +71,7 @@ internal sealed class Page
         int[] widths = [.. Enumerable.Range(0, head.Count).Select(column => all.Max(row => row[column].Length))];
         foreach (string[] row in all)
         {
-            Write("  " + string.Join("  ", row.Select((cell, column) => cell.PadLeft(widths[column]))));
+            Write(("  " + string.Join("  ", row.Select((cell, column) => cell.PadLeft(widths[column])))).TrimEnd());
         }
     }
 

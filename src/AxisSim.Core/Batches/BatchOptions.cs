@@ -12,6 +12,25 @@ public enum BatchDepth
     Settling,
 }
 
+/// <summary>How many moves the machine's registers take side by side.</summary>
+public enum BatchWidth
+{
+    /// <summary>As many as this machine can.</summary>
+    Best,
+
+    /// <summary>One.</summary>
+    One,
+
+    /// <summary>Two, in 128 bits.</summary>
+    Two,
+
+    /// <summary>Four, in 256 bits.</summary>
+    Four,
+
+    /// <summary>Eight, in 512 bits.</summary>
+    Eight,
+}
+
 /// <summary>What to compute of a batch, and how.</summary>
 public sealed record BatchOptions
 {
@@ -23,6 +42,9 @@ public sealed record BatchOptions
 
     /// <summary>Threads; 0 takes as many as there are cores. The results do not depend on it.</summary>
     public int Threads { get; init; }
+
+    /// <summary>Registers to use; a matter of speed, not of results.</summary>
+    public BatchWidth Width { get; init; }
 
     /// <summary>Called with the index of a case and its result as each is done; from several threads at once.</summary>
     public Action<int, BatchResult>? Finished { get; init; }

@@ -16,6 +16,11 @@ internal sealed class MicrostepTable
     private readonly double[] _sinSum;
     private readonly double _cellsPerRadian;
 
+    private static readonly System.Collections.Concurrent.ConcurrentDictionary<int, MicrostepTable> Known = new();
+
+    /// <summary>The table of a number of microsteps, made once.</summary>
+    public static MicrostepTable Of(int microstepsPerFullStep) => Known.GetOrAdd(microstepsPerFullStep, static n => new MicrostepTable(n));
+
     public MicrostepTable(int microstepsPerFullStep)
     {
         _size = 4 * microstepsPerFullStep;
@@ -94,6 +99,12 @@ internal sealed class MicrostepTable
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private int Index(double cell)
     {
+        // Sizes are powers of two on nearly every drive.
+        if ((_size & (_size - 1)) == 0)
+        {
+            return (int)((long)cell & (_size - 1));
+        }
+
         long k = (long)cell % _size;
         return (int)(k < 0 ? k + _size : k);
     }

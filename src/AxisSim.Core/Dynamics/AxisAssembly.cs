@@ -51,35 +51,9 @@ internal static class AxisAssembly
         };
     }
 
-    /// <summary>The chopper-driven motor with its command over the whole run.</summary>
-    public static ChopperStepper Motor(AxisModel model, Disturbances disturbances, MotorPlan plan, bool tracks, double stepSeconds)
-    {
-        ChopperDrive drive = model.Drive;
-        double afterwards = tracks ? drive.TrackingCurrentAmperes : drive.HoldingCurrentAmperes;
-        IReadOnlyList<(double TimeSeconds, bool Above)> modes = plan.Crossings(drive.ChangeoverRadiansPerSecond);
-        double fall = plan.SlewSeconds + drive.CurrentFallDelaySeconds;
-        List<DriveEvent> events = [.. modes.Select(m => new DriveEvent(m.TimeSeconds, m.TimeSeconds < fall ? drive.SlewCurrentAmperes : afterwards, m.Above))];
-        if (afterwards != drive.SlewCurrentAmperes)
-        {
-            events.Add(new DriveEvent(fall, afterwards, modes[^1].Above));
-        }
-
-        var command = new PhaseCommand(
-            new MicrostepTable(drive.MicrostepsPerFullStep),
-            model.Motor.RotorTeeth,
-            drive.FullStepCurrentFraction,
-            [.. events.OrderBy(e => e.TimeSeconds)]);
-        var heat = new WindingHeat(disturbances.AmbientCelsius, model.Motor.ThermalResistanceKelvinPerWatt, model.Motor.ThermalTimeConstantSeconds);
-        var motor = new ChopperStepper(model.Motor, drive, command, heat, stepSeconds);
-        double electrical = model.Motor.RotorTeeth * plan.Position(0.0);
-        motor.SetCurrents(drive.SlewCurrentAmperes * Math.Cos(electrical), drive.SlewCurrentAmperes * Math.Sin(electrical));
-        return motor;
-    }
-
     /// <summary>At the planned angle; the axis rests against the flank that carries gravity and wind, wound up and bent by them.</summary>
-    public static AxisState Start(AxisParameters parameters, MoveLoad load, MotorPlan plan, PeriodicError periodic, double wormTurns, double startAxisRadians)
+    public static AxisState Start(AxisParameters parameters, double carried, MotorPlan plan, PeriodicError periodic, double wormTurns)
     {
-        double carried = -load.Outside(startAxisRadians, 0.0);
         MeshContact mesh = parameters.Mesh;
         double twist = carried == 0.0 ? 0.0 : (carried / mesh.Stiffness) + Math.CopySign(mesh.HalfBacklash, carried);
         double rotor = plan.Position(0.0);

@@ -5,10 +5,10 @@ namespace AxisSim.Core.Dynamics;
 /// <summary>Sees each step after it was taken; structs, compiled into the loop.</summary>
 internal interface IStepObserver
 {
-    /// <summary>False when nothing is wanted, so that the call is compiled away.</summary>
+    /// <summary>False when nothing is wanted, so that steps are taken by the block.</summary>
     static abstract bool Wants { get; }
 
-    void See(in StepContext step, in AxisDynamics<ChopperStepper, MoveLoad> dynamics);
+    void See(in StepContext step, MoveRun run);
 }
 
 /// <summary>Looks at nothing.</summary>
@@ -16,7 +16,7 @@ internal readonly struct NoObserver : IStepObserver
 {
     public static bool Wants => false;
 
-    public void See(in StepContext step, in AxisDynamics<ChopperStepper, MoveLoad> dynamics)
+    public void See(in StepContext step, MoveRun run)
     {
     }
 }

@@ -1,5 +1,5 @@
 using System.Runtime.CompilerServices;
-using AxisSim.Core.Gearing;
+using AxisSim.Core.Lanes;
 using AxisSim.Core.Motion;
 using AxisSim.Core.Motors;
 using AxisSim.Core.Sky;
@@ -22,54 +22,129 @@ internal sealed class MoveRun
     /// <summary>Load angle beyond which sync is lost for good, electrical rad: past the unstable point (pi) half-way to the next stable one (2 pi).</summary>
     public const double LostRadians = 1.5 * Math.PI;
 
-    private readonly MotorPlan _plan;
+    /// <summary>The same in full steps.</summary>
+    public const double LostFullSteps = 3.0;
+
     private readonly double _step;
-    private readonly double _teeth;
-    private AxisDynamics<ChopperStepper, MoveLoad> _dynamics;
-    private long _index;
-    private int _cursor;
-    private double _planNow;
+    private readonly bool _shaft;
+    private readonly MoveLoad _load;
+    private readonly LaneFeatures _features;
+    private readonly LaneTerms _terms;
+    private readonly LaneSkies _skies;
+    private readonly LaneCommand[] _block = new LaneCommand[BlockSteps];
+    private readonly LaneParts[] _parts = new LaneParts[BlockSteps];
+    private readonly LaneStepKind[] _kinds = new LaneStepKind[BlockSteps];
+    private LaneCommands _commands;
+    private LaneParameters _p;
+    private LaneState _state;
+    private double _blockStart;
 
     public MoveRun(MountSetup setup, MountAxis axis, MovePlan plan, double askedStepSeconds)
     {
         AxisModel model = setup.Axis(axis);
-        GearTrain train = model.Train;
         Plan = plan;
-        _plan = plan.For(axis, setup.Move, train.TotalRatio);
-        AxisParameters parameters = AxisAssembly.Parameters(setup, axis);
-        Choice = StepChoice.For(askedStepSeconds, model, parameters, _plan);
+        ShaftPlan = plan.For(axis, setup.Move, model.Train.TotalRatio);
+        Parameters = AxisAssembly.Parameters(setup, axis);
+        Choice = StepChoice.For(askedStepSeconds, model, Parameters, ShaftPlan);
         _step = Choice.StepSeconds;
-        _teeth = model.Motor.RotorTeeth;
-        double amplitude = setup.Disturbances.SyncProbe ? SyncProbe.HoldingTorqueShare * model.Motor.HoldingTorqueNewtonMetres : 0.0;
-        var load = new MoveLoad(setup, axis, plan, new SyncProbe(amplitude, _plan.SlewSeconds), parameters.ShaftInertia > 0.0, parameters.WormRatio);
-        double start = axis == MountAxis.Polar ? setup.Move.Start.PolarRadians : setup.Move.Start.DeclinationRadians;
-        AxisState state = AxisAssembly.Start(parameters, load, _plan, train.Worm.PeriodicError, train.Worm.Ratio, start);
-        ChopperStepper motor = AxisAssembly.Motor(model, setup.Disturbances, _plan, setup.Tracks(axis), _step);
-        _dynamics = new AxisDynamics<ChopperStepper, MoveLoad>(parameters, motor, load, state);
-        _planNow = _plan.Position(0.0);
+        _shaft = Parameters.ShaftInertia > 0.0;
+        _load = new MoveLoad(setup, axis, plan);
+        _features = LaneRows.Features(setup, axis, Parameters);
+        _terms = LaneRows.Terms(setup, axis);
+        _skies = new LaneSkies(setup, axis, plan);
+        _commands = new LaneCommands(model, ShaftPlan, setup.Disturbances.SyncProbe, _step);
+        _p = LaneRows.Parameters(setup, axis, Parameters, _step);
+        _state = LaneRows.Start(setup, axis, plan, ShaftPlan, Parameters, _p);
     }
 
     public MovePlan Plan { get; }
 
-    public MotorPlan ShaftPlan => _plan;
+    public MotorPlan ShaftPlan { get; }
 
     public StepChoice Choice { get; }
 
-    public ref readonly AxisDynamics<ChopperStepper, MoveLoad> Dynamics => ref _dynamics;
+    public AxisParameters Parameters { get; }
 
     /// <summary>Time reached, s.</summary>
-    public double TimeSeconds => _index * _step;
+    public double TimeSeconds => _commands.Index * _step;
 
     /// <summary>Rotor less plan, electrical rad.</summary>
-    public double LoadAngle => _teeth * (_dynamics.State.Rotor - _planNow);
+    public double LoadAngle => 0.5 * Math.PI * (RotorFullSteps - _commands.PlanFullSteps);
 
     public NonFinite? Failure { get; private set; }
+
+    /// <summary>Mechanical state, speeds per second.</summary>
+    public AxisState State
+    {
+        get
+        {
+            double rotor = 1.0 / _p.StepsPerRadian;
+            double perSecond = _p.StepsPerSecond;
+            return new AxisState
+            {
+                Rotor = RotorFullSteps * rotor,
+                RotorSpeed = _state.RotorSpeed * rotor * perSecond,
+                Shaft = ShaftRadians,
+                ShaftSpeed = _state.ShaftSpeed * perSecond,
+                Axis = AxisRadians,
+                AxisSpeed = _state.AxisSpeed * perSecond,
+                Slip = _state.Slip,
+                Payload = _state.Payload - (0.5 * _state.PayloadSpeed),
+                PayloadSpeed = _state.PayloadSpeed * perSecond,
+            };
+        }
+    }
+
+    /// <summary>Angle of the axis, rad.</summary>
+    public double AxisRadians => _state.Axis - (0.5 * _state.AxisSpeed);
+
+    /// <summary>Where the telescope is: the flexible payload, or the axis when it is rigid, rad.</summary>
+    public double PayloadRadians => _features.Payload ? _state.Payload - (0.5 * _state.PayloadSpeed) : AxisRadians;
+
+    /// <summary>Worm angle at the axis, rad.</summary>
+    public double WormAxisRadians => (_shaft ? ShaftRadians : RotorFullSteps) * _p.WormPerNode;
+
+    /// <summary>Periodic error at the worm's present angle, rad.</summary>
+    public double PeriodicErrorRadians => PeriodicErrorAt(TimeSeconds, WormAxisRadians).Error;
+
+    /// <summary>Twist of the worm mesh, rad.</summary>
+    public double TwistRadians => WormAxisRadians + PeriodicErrorRadians - AxisRadians - _state.Slip;
+
+    public double SlipRadians => _state.Slip;
+
+    /// <summary>Winding temperature, degrees Celsius.</summary>
+    public double Celsius => _state.Celsius;
+
+    public bool FullStepping => _commands.FullStepping;
+
+    public (double A, double B) Currents => (_state.CurrentA, _state.CurrentB);
+
+    /// <summary>Mean motor torque of the last step, N m.</summary>
+    public double MotorTorque => _state.MotorKick / _p.RotorKick;
+
+    /// <summary>Mesh torque at the axis in the middle of the last step, N m.</summary>
+    public double MeshTorque => _state.MeshTorque;
+
+    /// <summary>Readings of the last step.</summary>
+    public MotorReading Reading =>
+        new(_state.MeanA, _state.MeanB, _state.Electrical, _state.Copper, _state.Stored, _state.Volts, _state.SupplyAmperes, _state.Limited > 0.0);
+
+    /// <summary>Periodic error and its slope at a time within the present block and a worm angle (rad at the axis).</summary>
+    public (double Error, double Slope) PeriodicErrorAt(double seconds, double wormAxisRadians)
+    {
+        double slope = (_state.Gear / _p.WormPerNode) - 1.0;
+        return ((slope * wormAxisRadians) + _state.Lead + _state.Slip + (_state.LeadRate * (seconds - _blockStart) * _p.StepsPerSecond), slope);
+    }
+
+    /// <summary>Gravity, wind and the other axis' motion at an axis angle and time, N m.</summary>
+    public double Outside(double axisRadians, double seconds) => _load.Outside(axisRadians, seconds);
 
     /// <summary>A copy at this moment whose drive ignores what is still to change (the fall of the current after the slew).</summary>
     public MoveRun TwinWithSteadyCurrent()
     {
         var twin = (MoveRun)MemberwiseClone();
-        twin._dynamics.Motor.IgnoreEvents();
+        twin._commands = _commands.Copy();
+        twin._commands.IgnoreEvents();
         return twin;
     }
 
@@ -80,19 +155,15 @@ internal sealed class MoveRun
     {
         while (TimeSeconds < untilSeconds)
         {
-            AxisDynamics<ChopperStepper, MoveLoad> before = _dynamics;
-            double planBefore = _planNow;
-            int cursorBefore = _cursor;
+            LaneState before = _state;
             Block(ref observer);
-            if (!_dynamics.IsFinite)
+            if (!LaneRows.IsFinite(_state))
             {
-                _index -= BlockSteps;
-                (_dynamics, _planNow, _cursor) = (before, planBefore, cursorBefore);
-                FindNonFinite();
+                FindNonFinite(before);
                 return false;
             }
 
-            if (stopWhenLost && (Math.Abs(LoadAngle) > LostRadians || _dynamics.State.Slip != 0.0))
+            if (stopWhenLost && (Math.Abs(LoadAngle) > LostRadians || _state.Slip != 0.0))
             {
                 return false;
             }
@@ -101,49 +172,75 @@ internal sealed class MoveRun
         return true;
     }
 
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Block<TObserver>(ref TObserver observer)
         where TObserver : struct, IStepObserver
     {
-        _dynamics.Load.BeginBlock(_dynamics.State, TimeSeconds, BlockSteps * _step);
-        for (int k = 0; k < BlockSteps; k++)
+        double start = TimeSeconds;
+        double length = BlockSteps * _step;
+        _blockStart = start;
+        LaneSky sky = _terms.Outside || _terms.Inertia ? _skies.Between(start, start + length) : default;
+        LaneBlock.Begin(ref _state, ref _p, ref sky, _terms, _shaft);
+        if (TObserver.Wants)
         {
-            StepContext context = Next();
-            _dynamics.Step(context);
-            if (TObserver.Wants)
+            for (int k = 0; k < BlockSteps; k++)
             {
-                observer.See(context, _dynamics);
+                Next(k);
+                Step(_features with { Power = true }, k, k + 1);
+                observer.See(_commands.Last, this);
             }
         }
+        else
+        {
+            for (int k = 0; k < BlockSteps; k++)
+            {
+                Next(k);
+            }
 
-        _dynamics.Motor.EndBlock(BlockSteps * _step);
+            Step(_features, 0, BlockSteps);
+        }
+
+        if (_terms.Heat)
+        {
+            LaneBlock.Warm(ref _state, ref _p);
+        }
     }
 
-    private StepContext Next()
+    private double RotorFullSteps => _state.Rotor - (0.5 * _state.RotorSpeed);
+
+    private double ShaftRadians => _state.Shaft - (0.5 * _state.ShaftSpeed);
+
+    private void Next(int k)
     {
-        double start = _index * _step;
-        _index++;
-        double end = _plan.Position(_index * _step, ref _cursor);
-        var context = new StepContext(start, _step, _planNow, end);
-        _planNow = end;
-        return context;
+        _kinds[k] = _commands.Next(out _block[k]);
+        if (_kinds[k].Split)
+        {
+            LaneBlock.Parts(_block[k].Split, ref _parts[k], ref _state, ref _p);
+        }
     }
+
+    private void Step(in LaneFeatures features, int first, int end) =>
+        LaneDispatch.Run(features, ref _state, ref _p, ref _block[0], ref _kinds[0], 0, ref _parts[0], 0, 1, first, end);
 
     /// <summary>Repeats the block that failed step by step, to name the first quantity that is not finite.</summary>
-    private void FindNonFinite()
+    private void FindNonFinite(in LaneState before)
     {
-        _dynamics.Load.BeginBlock(_dynamics.State, TimeSeconds, BlockSteps * _step);
-        AxisState good = _dynamics.State;
+        _state = before;
+        double length = BlockSteps * _step;
+        LaneSky sky = _skies.Between(_blockStart, _blockStart + length);
+        LaneBlock.Begin(ref _state, ref _p, ref sky, _terms, _shaft);
+        AxisState good = State;
         for (int k = 0; k < BlockSteps; k++)
         {
-            _dynamics.Step(Next());
-            if (!_dynamics.IsFinite)
+            Step(_features, k, k + 1);
+            if (!LaneRows.IsFinite(_state))
             {
-                Failure = new NonFinite(_dynamics.State.FirstNotFinite() ?? "phase current, bus voltage or winding temperature", TimeSeconds, good);
+                Failure = new NonFinite(State.FirstNotFinite() ?? "phase current, bus voltage or winding temperature", _blockStart + ((k + 1) * _step), good);
                 return;
             }
 
-            good = _dynamics.State;
+            good = State;
         }
+
+        Failure = new NonFinite("winding temperature", _blockStart + length, good);
     }
 }

@@ -12,11 +12,22 @@ internal readonly record struct SyncProbe(double AmplitudeNewtonMetres, double E
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public double Mean(double startSeconds, double stepSeconds) =>
-        AmplitudeNewtonMetres == 0.0 || startSeconds >= EndSeconds
+        AmplitudeNewtonMetres == 0.0 || startSeconds >= EndSeconds || IsBetweenPulses(startSeconds, stepSeconds)
             ? 0.0
             : AmplitudeNewtonMetres * (Impulse(startSeconds + stepSeconds) - Impulse(startSeconds)) / stepSeconds;
 
+    // Most steps are: the two impulses would be the same.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static bool IsBetweenPulses(double startSeconds, double stepSeconds)
+    {
+        double inside = startSeconds - (Math.Floor(startSeconds * (1.0 / PeriodSeconds)) * PeriodSeconds);
+        return inside > PulseSeconds + Slack && inside + stepSeconds < PeriodSeconds - Slack;
+    }
+
+    private const double Slack = 1e-9;
+
     /// <summary>Impulse of unit pulses since time 0, s.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static double Impulse(double seconds)
     {
         double index = Math.Floor(seconds / PeriodSeconds);

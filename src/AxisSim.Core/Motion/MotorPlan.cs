@@ -40,6 +40,12 @@ internal sealed class MotorPlan
         PeakSpeed = Enumerable.Range(0, count).Max(i => Math.Max(Math.Abs(Velocity(_start[i])), Math.Abs(VelocityAtEnd(i))));
     }
 
+    /// <summary>All that the plan depends on.</summary>
+    public IEnumerable<double> Numbers => [.. _start, .. _position, .. _velocity, .. _halfAcceleration, .. _sixthJerk];
+
+    /// <summary>Whether the position is the same at all times from one on.</summary>
+    public bool RestsFrom(double seconds) => seconds >= SlewSeconds && _velocity[^1] == 0.0;
+
     /// <summary>Duration of the slew, s.</summary>
     public double SlewSeconds { get; }
 
@@ -47,6 +53,7 @@ internal sealed class MotorPlan
     public double PeakSpeed { get; }
 
     /// <summary>Position at a time not before that of the last call with the same cursor.</summary>
+    [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveInlining)]
     public double Position(double seconds, ref int cursor)
     {
         while (cursor + 1 < _start.Length && seconds >= _start[cursor + 1])

@@ -12,7 +12,6 @@ internal sealed class MoveRecord
     private const double CloseLostSeconds = 0.2;
 
     private readonly MoveRun _run;
-    private readonly double _teeth;
     private readonly double _ratio;
     private readonly double _slewEnd;
     private readonly double _ownSlewEnd;
@@ -32,10 +31,9 @@ internal sealed class MoveRecord
     private double _slewResistanceJoules;
     private double? _beyond;
 
-    public MoveRecord(MoveRun run, double teeth, double ratio, double restSeconds, double sampleSeconds)
+    public MoveRecord(MoveRun run, double ratio, double restSeconds, double sampleSeconds)
     {
         _run = run;
-        _teeth = teeth;
         _ratio = ratio;
         _slewEnd = run.Plan.SlewSeconds;
         _ownSlewEnd = run.ShaftPlan.SlewSeconds;
@@ -79,20 +77,19 @@ internal sealed class MoveRecord
     /// <summary>Mean copper loss of the axis' own slew as it would be at 20 degrees Celsius, W.</summary>
     public double SlewCopperWattsAt20 => _slewResistanceJoules / Math.Max(_ownSlewEnd, _run.Choice.StepSeconds);
 
-    public void See(in StepContext step, in AxisDynamics<ChopperStepper, MoveLoad> dynamics)
+    public void See(in StepContext step)
     {
-        AxisState state = dynamics.State;
-        MotorReading reading = dynamics.Motor.Reading;
+        MotorReading reading = _run.Reading;
         double h = step.StepSeconds;
         double time = step.StartSeconds + h;
-        double lag = _teeth * (state.Rotor - step.PlanEndRadians);
-        WatchSync(time, lag, dynamics.Motor.FullStepping);
-        if (SlipAt is null && state.Slip != 0.0)
+        double lag = _run.LoadAngle;
+        WatchSync(time, lag, _run.FullStepping);
+        if (SlipAt is null && _run.SlipRadians != 0.0)
         {
             SlipAt = time;
         }
 
-        WatchSupply(time, h, reading, dynamics.Motor.Celsius);
+        WatchSupply(time, h, reading, _run.Celsius);
         if (time > _slewEnd && SettleCount < _settleError.Length)
         {
             if (SettleCount == 0)
@@ -100,23 +97,22 @@ internal sealed class MoveRecord
                 SettleStart = time;
             }
 
-            (double periodic, _) = dynamics.Load.PeriodicError(time, dynamics.WormAxisAngle);
-            _settleError[SettleCount++] = Payload(dynamics) - (step.PlanEndRadians / _ratio) - periodic;
+            _settleError[SettleCount++] = _run.PayloadRadians - (step.PlanEndRadians / _ratio) - _run.PeriodicErrorRadians;
         }
 
         if (time > _restStart)
         {
-            Rest.Add(dynamics, step.PlanEndRadians / _ratio, time);
+            Rest.Add(_run, step.PlanEndRadians / _ratio);
         }
 
-        _sampleTorque += dynamics.MotorTorque * h;
-        _sampleMotorSpeed += state.RotorSpeed * h;
+        _sampleTorque += _run.MotorTorque * h;
+        _sampleMotorSpeed += _run.State.RotorSpeed * h;
         _sampleSaturated += reading.Saturated ? h : 0.0;
         _sampleCharge += reading.SupplyAmperes * h;
         _sampleTime += h;
         if (time >= _nextSample - (0.5 * h))
         {
-            Sample(time, lag, step, dynamics);
+            Sample(time, lag, step);
         }
     }
 
@@ -127,9 +123,6 @@ internal sealed class MoveRecord
         bool losing = Math.Abs(lag) > 0.6 * Math.PI && (LostAt is not { } lost || time < lost + CloseLostSeconds);
         return settling || losing ? Math.Min(_sampleSeconds, CloseSampleSeconds) : _sampleSeconds;
     }
-
-    private static double Payload(in AxisDynamics<ChopperStepper, MoveLoad> dynamics) =>
-        dynamics.Parameters.PayloadInertia > 0.0 ? dynamics.State.Payload : dynamics.State.Axis;
 
     private void WatchSync(double time, double lag, bool fullStepping)
     {
@@ -178,21 +171,21 @@ internal sealed class MoveRecord
         }
     }
 
-    private void Sample(double time, double lag, in StepContext step, in AxisDynamics<ChopperStepper, MoveLoad> dynamics)
+    private void Sample(double time, double lag, in StepContext step)
     {
-        AxisState state = dynamics.State;
-        MotorReading reading = dynamics.Motor.Reading;
+        AxisState state = _run.State;
+        MotorReading reading = _run.Reading;
         double planned = step.PlanEndRadians / _ratio;
-        (double a, double b) = dynamics.Motor.Currents;
+        double payload = _run.PayloadRadians;
+        (double a, double b) = _run.Currents;
         Trace.TimeSeconds.Add(time);
         Trace.PlannedAngleRadians.Add(planned);
         Trace.PlannedRateRadiansPerSecond.Add(step.PlanRateRadiansPerSecond / _ratio);
         Trace.ActualRateRadiansPerSecond.Add(state.AxisSpeed);
         Trace.MotorSpeedRadiansPerSecond.Add(_sampleMotorSpeed / _sampleTime);
         Trace.AxisErrorRadians.Add(state.Axis - planned);
-        Trace.PayloadErrorRadians.Add(Payload(dynamics) - planned);
-        (double periodic, _) = dynamics.Load.PeriodicError(time, dynamics.WormAxisAngle);
-        Trace.SettleErrorRadians.Add(Payload(dynamics) - planned - periodic);
+        Trace.PayloadErrorRadians.Add(payload - planned);
+        Trace.SettleErrorRadians.Add(payload - planned - _run.PeriodicErrorRadians);
         Trace.LoadAngleRadians.Add(lag);
         Trace.MotorTorqueNewtonMetres.Add(_sampleTorque / _sampleTime);
         Trace.PhaseACurrentAmperes.Add(a);
@@ -200,10 +193,10 @@ internal sealed class MoveRecord
         Trace.SaturationShare.Add(_sampleSaturated / _sampleTime);
         Trace.BusVolts.Add(reading.BusVolts);
         Trace.SupplyCurrentAmperes.Add(_sampleCharge / _sampleTime);
-        Trace.WindingCelsius.Add(dynamics.Motor.Celsius);
-        Trace.MeshTorqueNewtonMetres.Add(dynamics.MeshTorque);
+        Trace.WindingCelsius.Add(_run.Celsius);
+        Trace.MeshTorqueNewtonMetres.Add(_run.MeshTorque);
         Trace.ClutchSlipRadians.Add(state.Slip);
-        Trace.FullStepping.Add(dynamics.Motor.FullStepping ? 1.0 : 0.0);
+        Trace.FullStepping.Add(_run.FullStepping ? 1.0 : 0.0);
         (_sampleTorque, _sampleMotorSpeed, _sampleSaturated, _sampleCharge, _sampleTime) = (0.0, 0.0, 0.0, 0.0, 0.0);
         _nextSample = time + Spacing(time, lag);
     }
@@ -214,5 +207,5 @@ internal readonly struct MoveRecorder(MoveRecord record) : IStepObserver
 {
     public static bool Wants => true;
 
-    public void See(in StepContext step, in AxisDynamics<ChopperStepper, MoveLoad> dynamics) => record.See(step, dynamics);
+    public void See(in StepContext step, MoveRun run) => record.See(step);
 }

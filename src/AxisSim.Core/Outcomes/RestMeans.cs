@@ -1,5 +1,4 @@
 using AxisSim.Core.Dynamics;
-using AxisSim.Core.Motors;
 
 namespace AxisSim.Core.Outcomes;
 
@@ -38,19 +37,18 @@ internal sealed class RestMeans
 
     private double Count => Math.Max(1, _count);
 
-    public void Add(in AxisDynamics<ChopperStepper, MoveLoad> dynamics, double plan, double seconds)
+    public void Add(MoveRun run, double plan)
     {
-        AxisState state = dynamics.State;
-        double worm = dynamics.WormAxisAngle;
-        (double periodic, _) = dynamics.Load.PeriodicError(seconds, worm);
-        double twist = worm + periodic - state.Axis - state.Slip;
-        double payload = dynamics.Parameters.PayloadInertia > 0.0 ? state.Payload : state.Axis;
+        AxisState state = run.State;
+        double worm = run.WormAxisRadians;
+        double twist = run.TwistRadians;
+        double payload = run.PayloadRadians;
         _count++;
         _payload += payload - plan;
         _worm += worm - plan;
-        _periodic += periodic;
+        _periodic += run.PeriodicErrorRadians;
         _twist += twist;
-        _elastic += dynamics.Parameters.Mesh.DeadZone(twist);
+        _elastic += run.Parameters.Mesh.DeadZone(twist);
         _bend += payload - state.Axis;
         _slip += state.Slip;
     }

@@ -8,7 +8,7 @@ namespace AxisSim.Core.Studies;
 internal static class Arrival
 {
     /// <summary>Time watched beyond the slew, s: a rotor that goes through the target has shown it by then.</summary>
-    private const double BeyondSeconds = 0.3;
+    public const double BeyondSeconds = 0.3;
 
     public static bool Of(MountSetup setup, MountAxis axis, double stepSeconds)
     {

@@ -76,7 +76,7 @@ public static class MoveStudy
         options.Progress?.Invoke("simulating", 0.0);
         var run = new MoveRun(setup, axis, plan, options.StepSeconds);
         double ratio = model.Train.TotalRatio;
-        var record = new MoveRecord(run, model.Motor.RotorTeeth, ratio, RestWindow(setup, axis), options.FullTrace ? 0.0 : plan.EndSeconds / Samples);
+        var record = new MoveRecord(run, ratio, RestWindow(setup, axis), options.FullTrace ? 0.0 : plan.EndSeconds / Samples);
         var recorder = new MoveRecorder(record);
         double fall = run.ShaftPlan.SlewSeconds + model.Drive.CurrentFallDelaySeconds;
         bool whole = RunTo(run, ref recorder, 0.0, Math.Min(plan.EndSeconds, fall - BeforeFallSeconds), plan.EndSeconds, options);
@@ -122,7 +122,7 @@ public static class MoveStudy
             Loss = loss,
             LostFullSteps = loss is null ? 0 : (int)(4.0 * LostTurns(run)),
             ClutchSlipSeconds = record.SlipAt,
-            ClutchSlipRadians = run.Dynamics.State.Slip,
+            ClutchSlipRadians = run.SlipRadians,
             Margin = CurveStudy.LeastMargin(curves),
             SlewSeconds = plan.SlewSeconds,
             Settling = settling,
@@ -173,7 +173,7 @@ public static class MoveStudy
         MoveRun twin = run.TwinWithSteadyCurrent();
         var none = default(NoObserver);
         return run.RunTo(until, ref recorder, stopWhenLost: false) && twin.RunTo(until, ref none, stopWhenLost: false)
-            ? run.Dynamics.State.Axis - twin.Dynamics.State.Axis
+            ? run.State.Axis - twin.State.Axis
             : null;
     }
 
@@ -229,7 +229,7 @@ public static class MoveStudy
     private static OffsetSplit Offset(MountSetup setup, MountAxis axis, MoveRun run, RestMeans rest, double ratio)
     {
         // What gravity and wind alone would wind the mesh up by; the rest of the elastic twist is held by friction.
-        double carried = -run.Dynamics.Load.Outside(run.Dynamics.State.Axis, run.TimeSeconds) / run.Dynamics.Parameters.Mesh.Stiffness;
+        double carried = -run.Outside(run.State.Axis, run.TimeSeconds) / run.Parameters.Mesh.Stiffness;
         double lost = LostTurns(run) * 2.0 * Math.PI / (setup.Axis(axis).Motor.RotorTeeth * ratio);
         return new OffsetSplit(
             rest.Payload,
@@ -253,7 +253,7 @@ public static class MoveStudy
             record.EnergyJoules,
             record.LowestBusVolts,
             record.HighestBusVolts,
-            run.Dynamics.Motor.Celsius,
+            run.Celsius,
             heat.Balance(record.SlewCopperWattsAt20),
             model.Motor.Insulation.LimitCelsius(),
             model.Motor.Insulation);

@@ -31,7 +31,7 @@ internal sealed class ShaftNeed
         _parameters = AxisAssembly.Parameters(setup, axis);
         AxisModel model = setup.Axis(axis);
         _ratio = model.Train.TotalRatio;
-        _load = new MoveLoad(setup, axis, plan, default, _parameters.ShaftInertia > 0.0, _parameters.WormRatio);
+        _load = new MoveLoad(setup, axis, plan);
         _loss = AxisAssembly.TotalLoss(model.Train, setup.Disturbances.ColdGreaseFactor);
         _rotorSideInertia = model.Motor.RotorInertiaKilogramSquareMetres + model.Train.ReflectedTrainInertia;
     }

@@ -67,11 +67,21 @@ internal static class Legend
                 context.DrawLine(
                     [new ScreenPoint(middle, y - 11), new ScreenPoint(middle, y + 11)], look.Colour, look.Width, EdgeRenderingMode.PreferGeometricAccuracy, Marks.ShortDashArray(look), LineJoin.Bevel);
                 break;
+            case Swatch.Cell:
+                context.DrawRectangle(box, look.Fill, OxyColors.Undefined, 0, EdgeRenderingMode.PreferGeometricAccuracy);
+                Hatching.Draw(context, box, look, null);
+                context.DrawRectangle(box, OxyColors.Undefined, look.Colour, 0.8, EdgeRenderingMode.PreferGeometricAccuracy);
+                break;
             case Swatch.Marker:
                 DrawMarker(context, look, new ScreenPoint(middle, y));
                 break;
             default:
                 Line(context, look, new ScreenPoint(x, y), new ScreenPoint(right, y));
+                if (look.Marker != MarkerType.None)
+                {
+                    DrawMarker(context, look, new ScreenPoint(middle, y));
+                }
+
                 break;
         }
     }

@@ -19,6 +19,9 @@ internal enum Swatch
 
     /// <summary>A vertical line.</summary>
     Upright,
+
+    /// <summary>A filled area, hatched or not, with a frame.</summary>
+    Cell,
 }
 
 /// <summary>Dash of a line.</summary>
@@ -45,6 +48,8 @@ internal enum Dash
 /// <param name="Marker">Shape of the markers.</param>
 /// <param name="Hollow">Markers filled with paper.</param>
 /// <param name="MarkerSize">Half the width of the markers, px.</param>
+/// <param name="Pattern">Hatching of a cell, in the colour; the fill lies below it.</param>
+/// <param name="Fill">Fill of a cell.</param>
 internal sealed record Look(
     Swatch Swatch,
     OxyColor Colour,
@@ -52,10 +57,12 @@ internal sealed record Look(
     Dash Dash = Dash.Solid,
     MarkerType Marker = MarkerType.None,
     bool Hollow = false,
-    double MarkerSize = 5.5);
+    double MarkerSize = 5.5,
+    Pattern Pattern = Pattern.None,
+    OxyColor Fill = default);
 
 /// <summary>All looks, panel by panel.</summary>
-internal static class Looks
+internal static partial class Looks
 {
     public static readonly Look ActualRate = new(Swatch.Line, Palette.Black, 2.6);
     public static readonly Look PlannedRate = new(Swatch.Line, Palette.SkyBlue, 2.8, Dash.Dashed);
@@ -95,7 +102,7 @@ internal static class Looks
     public static readonly Look Unstable = new(Swatch.Hatch, Palette.Frame);
 
     /// <summary>Looks that share a panel, for the check that they can be told apart in grey.</summary>
-    public static IReadOnlyList<(string Panel, IReadOnlyList<Look> Looks)> Panels { get; } =
+    public static IReadOnlyList<(string Panel, IReadOnlyList<Look> Looks)> Panels =>
     [
         ("rate", [PlannedRate, ActualRate, Event]),
         ("torque", [DeliveredTorque, AvailableTorque, NeededTorque, FullStepping, Event]),
@@ -107,5 +114,8 @@ internal static class Looks
         ("torque-speed", [
             Microstepped, MicrosteppedSimulated, MicrosteppedSupply, FullStepped, FullSteppedSimulated, FullSteppedSupply,
             Path, PathStart, PathSlewReached, PathBraking, PathStop, Changeover, Unstable]),
+        ("map", [CellToned, CellNoValue, .. Enum.GetValues<MapCell>().Select(Cell), MapEdge, MapPoint]),
+        ("envelope", [.. Envelopes, EnvelopeBound, MapPoint]),
+        ("growth", [Measured, SlopeOne]),
     ];
 }

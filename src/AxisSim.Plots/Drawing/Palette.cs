@@ -24,6 +24,21 @@ internal static class Palette
     public static readonly OxyColor Shade = OxyColor.FromRgb(214, 214, 214);
     public static readonly OxyColor LightShade = OxyColor.FromRgb(238, 238, 238);
 
+    /// <summary>Stops of the scale of tones, evenly spaced: each darker than the one before, so that it reads in grey.</summary>
+    private static readonly OxyColor[] s_tones = [Tint(SkyBlue, 0.16), Tint(SkyBlue, 0.6), Tint(Blue, 0.8), Blue, OxyColor.FromRgb(0, 68, 116), OxyColor.FromRgb(0, 30, 60)];
+
+    /// <summary>The tone at a share of the scale, 0 palest to 1 darkest.</summary>
+    public static OxyColor Tone(double share)
+    {
+        double place = Math.Clamp(share, 0.0, 1.0) * (s_tones.Length - 1);
+        int below = Math.Min((int)place, s_tones.Length - 2);
+        double part = place - below;
+        (OxyColor a, OxyColor b) = (s_tones[below], s_tones[below + 1]);
+        return OxyColor.FromRgb(Along(a.R, b.R), Along(a.G, b.G), Along(a.B, b.B));
+
+        byte Along(byte from, byte to) => (byte)Math.Round(from + (part * (to - from)));
+    }
+
     /// <summary>A colour mixed with the paper: opaque, so that bands keep their order in grey and in every viewer.</summary>
     public static OxyColor Tint(OxyColor colour, double share) => OxyColor.FromRgb(Mix(colour.R, share), Mix(colour.G, share), Mix(colour.B, share));
 

@@ -30,7 +30,9 @@ internal sealed record Panel(string Heading, IReadOnlyList<LegendEntry> Legend, 
     /// <param name="frame">Ranges and size.</param>
     /// <param name="verticalTitle">Title of the vertical axis, with its unit.</param>
     /// <param name="horizontalTitle">Title of the horizontal axis, with its unit; null when a panel below says it.</param>
-    public static PlotModel NewModel(PlotFrame frame, string verticalTitle, string? horizontalTitle)
+    /// <param name="logarithmicX">Whether the horizontal axis is logarithmic.</param>
+    /// <param name="logarithmicY">Whether the vertical axis is logarithmic.</param>
+    public static PlotModel NewModel(PlotFrame frame, string verticalTitle, string? horizontalTitle, bool logarithmicX = false, bool logarithmicY = false)
     {
         PlotModel model = new()
         {
@@ -44,46 +46,69 @@ internal sealed record Panel(string Heading, IReadOnlyList<LegendEntry> Legend, 
             DefaultFontSize = TextStyle.TickSize,
             IsLegendVisible = false,
         };
-        model.Axes.Add(NewAxis(AxisPosition.Bottom, frame.X, horizontalTitle, Math.Clamp(frame.WidthPixels / 10.0, 60, 110)));
-        model.Axes.Add(NewAxis(AxisPosition.Left, frame.Y, verticalTitle, Math.Clamp(frame.HeightPixels / 5.0, 22, 60)));
+        model.Axes.Add(NewAxis(AxisPosition.Bottom, frame.X, horizontalTitle, Math.Clamp(frame.WidthPixels / 10.0, 60, 110), frame.WidthPixels, logarithmicX));
+        model.Axes.Add(NewAxis(AxisPosition.Left, frame.Y, verticalTitle, Math.Clamp(frame.HeightPixels / 5.0, 22, 60), frame.HeightPixels, logarithmicY));
         return model;
     }
 
-    /// <summary>An axis of fixed range.</summary>
-    public static LinearAxis NewAxis(AxisPosition position, Span range, string? title, double interval) => new()
+    /// <summary>A linear axis of fixed range.</summary>
+    public static LinearAxis NewAxis(AxisPosition position, Span range, string? title, double interval) => Dressed(new LinearAxis(), position, range, title, interval);
+
+    private static Axis NewAxis(AxisPosition position, Span range, string? title, double interval, double pixels, bool logarithmic)
     {
-        Position = position,
-        Minimum = range.From,
-        Maximum = range.To,
-        AbsoluteMinimum = range.From,
-        AbsoluteMaximum = range.To,
-        MinimumPadding = 0,
-        MaximumPadding = 0,
-        Title = title,
-        TitleFontSize = TextStyle.AxisSize,
-        FontSize = TextStyle.TickSize,
-        TitleColor = Palette.Ink,
-        AxisTitleDistance = 10,
-        AxislineStyle = LineStyle.None,
-        TicklineColor = Palette.Frame,
-        TickStyle = TickStyle.Outside,
-        MajorTickSize = 5,
-        MinorTickSize = 0,
-        MajorGridlineStyle = LineStyle.Solid,
-        MajorGridlineColor = Palette.Grid,
-        MajorGridlineThickness = 1,
-        IntervalLength = interval,
-        LabelFormatter = Label,
-        IsZoomEnabled = false,
-        IsPanEnabled = false,
-    };
+        Axis axis = logarithmic
+            ? Dressed(new DecadeAxis { MostTicks = Math.Max(3, (int)(pixels / interval)) }, position, range, title, interval)
+            : NewAxis(position, range, title, interval);
+        if (title is not null)
+        {
+            (axis.Title, axis.TitleFontSize) = AxisTitle.Fit(title, pixels);
+        }
+
+        axis.LabelFormatter = logarithmic ? ExactLabel : Label;
+        return axis;
+    }
+
+    private static T Dressed<T>(T axis, AxisPosition position, Span range, string? title, double interval)
+        where T : Axis
+    {
+        axis.Position = position;
+        axis.Minimum = range.From;
+        axis.Maximum = range.To;
+        axis.AbsoluteMinimum = range.From;
+        axis.AbsoluteMaximum = range.To;
+        axis.MinimumPadding = 0;
+        axis.MaximumPadding = 0;
+        axis.Title = title;
+        axis.TitleFontSize = TextStyle.AxisSize;
+        axis.FontSize = TextStyle.TickSize;
+        axis.TitleColor = Palette.Ink;
+        axis.AxisTitleDistance = 10;
+        axis.AxislineStyle = LineStyle.None;
+        axis.TicklineColor = Palette.Frame;
+        axis.TickStyle = TickStyle.Outside;
+        axis.MajorTickSize = 5;
+        axis.MinorTickSize = 0;
+        axis.MajorGridlineStyle = LineStyle.Solid;
+        axis.MajorGridlineColor = Palette.Grid;
+        axis.MajorGridlineThickness = 1;
+        axis.IntervalLength = interval;
+        axis.LabelFormatter = Label;
+        axis.IsZoomEnabled = false;
+        axis.IsPanEnabled = false;
+        return axis;
+    }
 
     /// <summary>A tick label: invariant digits, a true minus sign, no noise in the last digits.</summary>
-    public static string Label(double value)
+    public static string Label(double value) => Label(value, 1e-12);
+
+    /// <summary>A label of a logarithmic axis, on which nothing is near zero.</summary>
+    private static string ExactLabel(double value) => Label(value, 0.0);
+
+    private static string Label(double value, double noise)
     {
         double magnitude = Math.Abs(value);
-        string text = magnitude < 1e-12 ? "0"
-            : magnitude is >= 1e6 or < 1e-5 ? magnitude.ToString("0.###e0", CultureInfo.InvariantCulture)
+        string text = magnitude <= noise ? "0"
+            : magnitude is >= 1e6 or < 1e-4 ? magnitude.ToString("0.###e0", CultureInfo.InvariantCulture)
             : magnitude.ToString("0.########", CultureInfo.InvariantCulture);
         return value < 0 && text != "0" ? "\u2212" + text : text;
     }

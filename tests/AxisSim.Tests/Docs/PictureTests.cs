@@ -15,21 +15,30 @@ public sealed class PictureTests
 
     private const int PixelDifference = 48;
 
-    public static TheoryData<string, string> Pictures => new()
+    private static readonly string[] Simulate = ["simulate"];
+
+    // As docs/envelope.md shows it.
+    private static readonly string[] Envelope =
+    [
+        "envelope", "--ramp", "0.1..0.8 s", "--points", "4", "--for", "polar.drive.slew_current=0.8,0.9,1 A", "--set", "move.end_polar=-15 deg", "--set", "move.end_declination=20 deg",
+    ];
+
+    public static TheoryData<string, string, string[]> Pictures => new()
     {
-        { "heavy-reflector-stalls", "polar-move" },
-        { "heavy-reflector-stalls", "polar-torque-speed" },
-        { "heavy-reflector-rescued", "polar-move" },
+        { "heavy-reflector-stalls", "polar-move", Simulate },
+        { "heavy-reflector-stalls", "polar-torque-speed", Simulate },
+        { "heavy-reflector-stalls", "polar-envelope", Envelope },
+        { "heavy-reflector-rescued", "polar-move", Simulate },
     };
 
     [Theory]
     [MemberData(nameof(Pictures))]
-    public void A_picture_is_not_stale(string scenario, string figure)
+    public void A_picture_is_not_stale(string scenario, string figure, string[] command)
     {
         string folder = Directory.CreateTempSubdirectory("axissim-picture-").FullName;
         try
         {
-            Program.Run(["simulate", Repository.PathOf("scenarios", scenario + ".toml"), "--axis", "polar", "--out", folder], TextWriter.Null, TextWriter.Null);
+            Program.Run([.. command, Repository.PathOf("scenarios", scenario + ".toml"), "--axis", "polar", "--out", folder], TextWriter.Null, TextWriter.Null);
             byte[] made = File.ReadAllBytes(Path.Combine(folder, figure + ".png"));
             string path = Repository.PathOf("docs", "images", $"{scenario}-{figure}.png");
             if (Environment.GetEnvironmentVariable("AXISSIM_REFRESH_GOLDEN") == "1")

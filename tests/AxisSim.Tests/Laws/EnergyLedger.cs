@@ -26,19 +26,19 @@ internal sealed class EnergyLedger(StepperMotor motor, double startJoulesPlan)
 
     public double Residual => Electrical + Outside - Copper - Friction - Damping - (Stored - StoredAtStart);
 
-    public void Start(in AxisDynamics<ChopperStepper, MoveLoad> dynamics, double magneticJoules)
+    public void Start(MoveRun run, double magneticJoules)
     {
-        _before = dynamics.State;
+        _before = run.State;
         _started = true;
-        StoredAtStart = Energy(dynamics, 0.0) + magneticJoules;
+        StoredAtStart = Energy(run, 0.0) + magneticJoules;
     }
 
-    public void See(in StepContext step, in AxisDynamics<ChopperStepper, MoveLoad> dynamics)
+    public void See(in StepContext step, MoveRun run)
     {
         Assert.True(_started);
-        AxisParameters p = dynamics.Parameters;
-        AxisState now = dynamics.State;
-        MotorReading reading = dynamics.Motor.Reading;
+        AxisParameters p = run.Parameters;
+        AxisState now = run.State;
+        MotorReading reading = run.Reading;
         double h = step.StepSeconds;
         double rotorTurn = now.Rotor - _before.Rotor;
         double axisTurn = now.Axis - _before.Axis;
@@ -46,25 +46,25 @@ internal sealed class EnergyLedger(StepperMotor motor, double startJoulesPlan)
         double axisSpeed = axisTurn / h;
         Electrical += reading.ElectricalWatts * h;
         Copper += reading.CopperWatts * h;
-        double mesh = dynamics.MeshTorque;
+        double mesh = run.MeshTorque;
         double rub = mesh / p.WormRatio;
         Friction += (p.RotorCoulomb * Math.Abs(rotorTurn)) + (rotorTurn > 0.0 ? p.Loss.ResistingPositive(rub) * rotorTurn : -p.Loss.ResistingNegative(rub) * rotorTurn);
         Friction += p.AxisCoulomb * Math.Abs(axisTurn);
         Damping += (p.RotorViscous * rotorSpeed * rotorSpeed * h) + (p.AxisViscous * axisSpeed * axisSpeed * h);
-        (double error, double slope) = dynamics.Load.PeriodicError(step.MidSeconds, 0.5 * (now.Rotor + _before.Rotor) / p.WormRatio);
+        (double error, double slope) = run.PeriodicErrorAt(step.MidSeconds, 0.5 * (now.Rotor + _before.Rotor) / p.WormRatio);
         double twist = (0.5 * (now.Rotor + _before.Rotor) / p.WormRatio) + error - (0.5 * (now.Axis + _before.Axis));
         double twistTurn = (rotorTurn / p.WormRatio * (1.0 + slope)) - axisTurn;
         Damping += (mesh - (p.Mesh.Stiffness * p.Mesh.DeadZone(twist))) * twistTurn;
-        Outside += dynamics.Load.Outside(0.5 * (now.Axis + _before.Axis), step.MidSeconds) * axisTurn;
-        Stored = Energy(dynamics, step.StartSeconds + h) + reading.MagneticJoules;
+        Outside += run.Outside(0.5 * (now.Axis + _before.Axis), step.MidSeconds) * axisTurn;
+        Stored = Energy(run, step.StartSeconds + h) + reading.MagneticJoules;
         _before = now;
     }
 
-    private double Energy(in AxisDynamics<ChopperStepper, MoveLoad> dynamics, double seconds)
+    private double Energy(MoveRun run, double seconds)
     {
-        AxisParameters p = dynamics.Parameters;
-        AxisState s = dynamics.State;
-        (double error, _) = dynamics.Load.PeriodicError(seconds, s.Rotor / p.WormRatio);
+        AxisParameters p = run.Parameters;
+        AxisState s = run.State;
+        (double error, _) = run.PeriodicErrorAt(seconds, s.Rotor / p.WormRatio);
         double stretch = p.Mesh.DeadZone((s.Rotor / p.WormRatio) + error - s.Axis);
         double detent = -motor.DetentTorqueNewtonMetres / (4.0 * motor.RotorTeeth) * Math.Cos(4.0 * motor.RotorTeeth * s.Rotor);
         return (0.5 * p.RotorInertia * s.RotorSpeed * s.RotorSpeed) + (0.5 * p.AxisInertia * s.AxisSpeed * s.AxisSpeed)

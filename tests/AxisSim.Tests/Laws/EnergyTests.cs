@@ -33,7 +33,7 @@ public sealed class EnergyTests
         MountSetup setup = BenchmarkCase.Setup(axis, imbalance, 2 * BenchmarkCase.Degree, 1.5);
         var run = new MoveRun(setup, MountAxis.Polar, new MovePlan(setup), step);
         var ledger = new EnergyLedger(axis.Motor, 0.0);
-        ledger.Start(run.Dynamics, 0.5 * axis.Motor.InductanceHenries * 1.5 * 1.5);
+        ledger.Start(run, 0.5 * axis.Motor.InductanceHenries * 1.5 * 1.5);
         var look = new Audit(ledger);
         Assert.True(run.RunTo(run.Plan.EndSeconds, ref look, stopWhenLost: true));
         return (ledger.Residual, ledger.Electrical);
@@ -43,6 +43,6 @@ public sealed class EnergyTests
     {
         public static bool Wants => true;
 
-        public void See(in StepContext step, in AxisDynamics<ChopperStepper, MoveLoad> dynamics) => ledger.See(step, dynamics);
+        public void See(in StepContext step, MoveRun run) => ledger.See(step, run);
     }
 }

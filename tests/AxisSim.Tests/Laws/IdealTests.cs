@@ -41,7 +41,7 @@ public sealed class IdealTests
                 var run = new MoveRun(setup, MountAxis.Polar, new MovePlan(setup), StepChoice.DefaultSeconds);
                 var none = default(NoObserver);
                 run.RunTo(run.Plan.EndSeconds, ref none, stopWhenLost: false);
-                double error = (run.Dynamics.State.Axis - distance) / BenchmarkCase.Arcsecond;
+                double error = (run.State.Axis - distance) / BenchmarkCase.Arcsecond;
                 Assert.True(Math.Abs(error) < 1e-3, $"error {error} arcsec"); // 4 s of the axis' decay, 2.9 1/s, leave 1e-5 of the ringing
             },
             iter: 25,

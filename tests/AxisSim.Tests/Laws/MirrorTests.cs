@@ -93,6 +93,6 @@ public sealed class MirrorTests
         var run = new MoveRun(setup, MountAxis.Polar, new MovePlan(setup), StepChoice.DefaultSeconds);
         var none = default(NoObserver);
         run.RunTo(run.Plan.EndSeconds, ref none, stopWhenLost: false);
-        return run.Dynamics.State;
+        return run.State;
     }
 }

@@ -99,7 +99,7 @@ public sealed class GeneralSolverTests
         var run = new MoveRun(setup, MountAxis.Polar, new MovePlan(setup), StepChoice.DefaultSeconds);
         var none = default(NoObserver);
         Assert.True(run.RunTo(35.0, ref none, stopWhenLost: true));
-        double error = (run.Dynamics.State.Axis - (run.ShaftPlan.Position(run.TimeSeconds) / 720)) / BenchmarkCase.Arcsecond;
+        double error = (run.State.Axis - (run.ShaftPlan.Position(run.TimeSeconds) / 720)) / BenchmarkCase.Arcsecond;
         Assert.Equal(ReferenceTable.Read(name + "_scalars").Scalar("final_axis_error_arcsec"), error, FinalPositionArcseconds);
     }
 
@@ -158,10 +158,10 @@ public sealed class GeneralSolverTests
 
         public static bool Wants => true;
 
-        public void See(in StepContext step, in AxisDynamics<ChopperStepper, MoveLoad> dynamics)
+        public void See(in StepContext step, MoveRun run)
         {
             double end = step.StartSeconds + step.StepSeconds;
-            double error = (dynamics.State.Axis - (step.PlanEndRadians / 720)) / BenchmarkCase.Arcsecond;
+            double error = (run.State.Axis - (step.PlanEndRadians / 720)) / BenchmarkCase.Arcsecond;
             while (_next < Times.Length && Times[_next] <= end + 1e-12)
             {
                 double s = (Times[_next] - step.StartSeconds) / step.StepSeconds;

@@ -148,6 +148,6 @@ public sealed class TrainTests
         var run = new MoveRun(setup, MountAxis.Polar, new MovePlan(setup), 20e-6);
         var none = default(NoObserver);
         Assert.True(run.RunTo(run.Plan.EndSeconds, ref none, stopWhenLost: true));
-        return run.Dynamics.State;
+        return run.State;
     }
 }

@@ -51,6 +51,10 @@ public sealed class FigureFileTests
     [InlineData("good", "deg/s|N m|A|%|arcsec|s")]
     [InlineData("stalled", "deg/s|N m|A|%|deg|full steps|s")]
     [InlineData("curves", "N m|rpm|deg/s")]
+    [InlineData("envelope", "deg/s|s")]
+    [InlineData("growth", "s|1|MB")]
+    [InlineData("map", "deg/s|s|%")]
+    [InlineData("map-outcomes", "A|kg")]
     public void Svg_is_well_formed_small_and_names_the_unit_of_each_axis(string name, string units)
     {
         byte[] bytes = Figures.Svg(Figures.Make(name));

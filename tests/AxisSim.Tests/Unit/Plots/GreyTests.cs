@@ -32,6 +32,17 @@ public sealed class GreyTests
     }
 
     [Fact]
+    public void Each_tone_of_the_scale_is_darker_than_the_one_before()
+    {
+        double[] luminance = [.. Enumerable.Range(0, 101).Select(i => Palette.Luminance(Palette.Tone(i / 100.0)))];
+        Assert.All(luminance.Zip(luminance.Skip(1)), pair => Assert.True(pair.Second < pair.First));
+
+        // Paper is 1: the palest tone is told from a cell that was not computed.
+        Assert.InRange(luminance[0], 0.7, 0.9);
+        Assert.InRange(luminance[^1], 0.0, 0.03);
+    }
+
+    [Fact]
     public void Luminance_is_that_of_the_standard()
     {
         // IEC 61966-2-1: white 1, black 0; sRGB 118 is the mid grey of 18 % reflectance (0.181, from memory).
@@ -42,7 +53,7 @@ public sealed class GreyTests
 
     private static bool Differ(Look a, Look b)
     {
-        if (a.Swatch != b.Swatch || a.Dash != b.Dash || a.Marker != b.Marker || a.Hollow != b.Hollow)
+        if (a.Swatch != b.Swatch || a.Dash != b.Dash || a.Marker != b.Marker || a.Hollow != b.Hollow || a.Pattern != b.Pattern)
         {
             return true;
         }
@@ -50,6 +61,11 @@ public sealed class GreyTests
         if (a.Width > 0 && b.Width > 0)
         {
             return Math.Max(a.Width, b.Width) >= LeastWidthFactor * Math.Min(a.Width, b.Width);
+        }
+
+        if (a.Swatch == Swatch.Cell)
+        {
+            return Math.Abs(Palette.Luminance(a.Fill) - Palette.Luminance(b.Fill)) >= LeastLuminanceStep;
         }
 
         return Math.Abs(Palette.Luminance(a.Colour) - Palette.Luminance(b.Colour)) >= LeastLuminanceStep;

@@ -4,9 +4,8 @@ using AxisSim.Core.Gearing;
 using AxisSim.Core.Motion;
 using AxisSim.Core.Payloads;
 using AxisSim.Core.Sky;
-using AxisSim.Tests.Assemblies;
 
-namespace AxisSim.Benchmarks.Cases;
+namespace AxisSim.Tests.Assemblies;
 
 /// <summary>The benchmark case with all that the model has: nothing in the step is compiled or branched away.</summary>
 /// <remarks>

@@ -1,0 +1,99 @@
+using System.CommandLine;
+using System.Runtime.CompilerServices;
+using AxisSim.Cli.Input;
+using AxisSim.Cli.Json;
+using AxisSim.Cli.Output;
+using AxisSim.Cli.Text;
+using AxisSim.Cli.Text.Envelopes;
+using AxisSim.Core;
+using AxisSim.Core.Envelopes;
+using AxisSim.Core.Sky;
+using AxisSim.Files.Scenarios;
+
+namespace AxisSim.Cli.Commands;
+
+/// <summary><c>axissim envelope FILE</c>: the greatest safe slew rate against the ramp.</summary>
+internal static class EnvelopeCommand
+{
+    private sealed record Request(string File, string[] Settings, string? Axis, string? Ramp, string? Points, string? For, string? Threads, string? Folder, string? Format);
+
+    /// <summary>The command.</summary>
+    public static Command Create(Host host)
+    {
+        Argument<string> file = SharedOptions.File();
+        Option<string[]> set = SharedOptions.Set();
+        Option<string> axis = SharedOptions.Axis(), format = SharedOptions.Format(), folder = SharedOptions.Out("the table (CSV), the document (JSON) and the figure (PNG, SVG)");
+        Option<string> ramp = new("--ramp") { Description = "Ramp times, as \"FROM..TO s\" (the default: from a quarter to four times that of the file)", HelpName = "RANGE" };
+        Option<string> points = new("--points") { Description = "How many ramp times, evenly spaced in the logarithm (the default: 8)", HelpName = "N" };
+        Option<string> list = new("--for") { Description = "One curve for each value of a key, as \"KEY=v1,v2,v3 UNIT\": --for \"polar.drive.slew_current=0.7,0.9,1.1 A\"", HelpName = "LIST" };
+        Option<string> threads = new("--threads") { Description = "Threads to use (the default: all cores); the results do not depend on it", HelpName = "N" };
+        var command = new Command("envelope", "The greatest slew rate that arrives, for a range of ramps and a list of loads or currents") { file, axis, set, ramp, points, list, threads, folder, format };
+        command.SetAction(parsed => Run(host, new Request(
+            parsed.GetRequiredValue(file), parsed.GetValue(set) ?? [], parsed.GetValue(axis), parsed.GetValue(ramp), parsed.GetValue(points), parsed.GetValue(list), parsed.GetValue(threads), parsed.GetValue(folder), parsed.GetValue(format))));
+        return command;
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static int Run(Host host, Request request)
+    {
+        var options = new OptionValues();
+        var own = new EnvelopeOptionValues(options.Problems);
+        bool json = options.Json(request.Format);
+        MountAxis? asked = options.Axis(request.Axis);
+        (double From, double To)? ramp = own.Ramp(request.Ramp);
+        int points = own.Points(request.Points), threads = own.Threads(request.Threads);
+        IReadOnlyList<ForValue> values = ForValues.Read(request.For, options.Problems);
+        if (ScenarioInput.Read(host, request.File, request.Settings, options) is not { } scenario)
+        {
+            return ExitCodes.BadInput;
+        }
+
+        IReadOnlyList<MountAxis> axes = Moving(options, asked, scenario.Setup);
+        IReadOnlyList<MountSetup> variants = VariantInput.Read(host, request.File, request.Settings, request.For, values, options.Problems);
+        OutputFolder? folder = OutputFolder.Open(request.Folder, host, options.Problems);
+        ScenarioInput.Print(host, options.Problems);
+        if (options.Problems.Count > 0)
+        {
+            return ExitCodes.BadInput;
+        }
+
+        var work = new EnvelopeWork(scenario.Setup, values, variants) { File = request.File, Settings = request.Settings, Ramp = ramp, Points = points, Threads = threads };
+        IReadOnlyList<EnvelopeReport> reports = work.Run(host, axes);
+        var document = new EnvelopeDocument(reports, request.File, scenario, request.Settings);
+        if (folder is not null)
+        {
+            EnvelopeFiles.Write(folder, scenario.Name, reports, document);
+        }
+
+        if (json)
+        {
+            host.Out.Write(document.Text());
+        }
+        else
+        {
+            EnvelopePresenter.Write(new Page(host.Out, host.Colour, host.Columns), reports, host.Written);
+        }
+
+        if (folder?.Problem is { } problem)
+        {
+            host.Error.WriteLine(problem.ToString());
+            return ExitCodes.BadInput;
+        }
+
+        return ExitCodes.Good;
+    }
+
+    /// <summary>The axes asked for that turn in the move: one that rests has no slew rate to look for.</summary>
+    private static List<MountAxis> Moving(OptionValues options, MountAxis? asked, MountSetup setup)
+    {
+        IReadOnlyList<MountAxis> axes = options.Axes(asked, setup);
+        List<MountAxis> moving = [.. axes.Where(axis => EnvelopeStudy.Distance(setup, axis) > 0.0)];
+        if (axes.Count > 0 && moving.Count == 0)
+        {
+            string still = Say.List([.. axes.Select(axis => axis.Words())]);
+            options.Problems.Add(new Problem("move", 0, 0, "", $"start and end that are the same for the {still}, so that nothing slews", "a move that turns the axis", $"--set \"move.end_{axes[0].Key()}=...\", or another --axis"));
+        }
+
+        return moving;
+    }
+}

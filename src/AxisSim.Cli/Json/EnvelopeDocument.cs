@@ -1,0 +1,44 @@
+using AxisSim.Cli.Text.Envelopes;
+using AxisSim.Core.Envelopes;
+using AxisSim.Core.Sky;
+using AxisSim.Files.Scenarios;
+using AxisSim.Files.Tables;
+
+namespace AxisSim.Cli.Json;
+
+/// <summary>One curve as a record for programs.</summary>
+internal sealed record EnvelopeLineEntry(string Label, string? Setting, IReadOnlyList<SafeRate> Rates);
+
+/// <summary>The envelope of one axis as a record for programs.</summary>
+internal sealed record EnvelopeEntry(
+    MountAxis Axis, string Verdict, double AskedRateRadiansPerSecond, SafeRate Own, double ResolutionRadiansPerSecond, double DistanceRadians, double PulseLimitRadiansPerSecond, string? Key, IReadOnlyList<EnvelopeLineEntry> Curves);
+
+/// <summary>The JSON document of an envelope.</summary>
+internal sealed class EnvelopeDocument(IReadOnlyList<EnvelopeReport> reports, string file, Scenario scenario, string[] settings)
+{
+    private const string Kind = "envelope";
+
+    /// <summary>The document as text.</summary>
+    public string Text() => OutcomeJson.ToText(Kind, Parts());
+
+    /// <summary>Writes the document.</summary>
+    public void Write(Stream stream) => OutcomeJson.Write(stream, Kind, Parts());
+
+    private (string, object?)[] Parts() =>
+    [
+        ("program", ProgramVersion.Record),
+        ("scenario", new ScenarioEntry(scenario.Name, file, scenario.Sha256, settings, scenario.Notes)),
+        ("axes", reports.Select(Entry).ToArray()),
+    ];
+
+    private static EnvelopeEntry Entry(EnvelopeReport report) => new(
+        report.Axis,
+        EnvelopeVerdict.Of(report),
+        report.AskedRadiansPerSecond,
+        report.Own,
+        report.ResolutionRadiansPerSecond,
+        report.DistanceRadians,
+        report.PulseLimitRadiansPerSecond,
+        report.Key,
+        [.. report.Lines.Select(line => new EnvelopeLineEntry(line.Label, line.Setting, line.Rates))]);
+}

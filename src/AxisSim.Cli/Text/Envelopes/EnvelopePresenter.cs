@@ -1,0 +1,129 @@
+using AxisSim.Cli.Input;
+using AxisSim.Core.Envelopes;
+
+namespace AxisSim.Cli.Text.Envelopes;
+
+/// <summary>The page of an envelope: verdict, table, what limits, what it does not say.</summary>
+internal static class EnvelopePresenter
+{
+    /// <summary>Share of the greatest safe rate that the command to copy tries: a third in hand (common practice, no source).</summary>
+    private const double InHand = 0.67;
+
+    /// <summary>Writes the page.</summary>
+    public static void Write(Page page, IReadOnlyList<EnvelopeReport> reports, IReadOnlyList<string> files)
+    {
+        foreach (EnvelopeReport report in reports)
+        {
+            page.Verdict(EnvelopeVerdict.Of(report), EnvelopeVerdict.Good(report));
+        }
+
+        foreach (EnvelopeReport report in reports)
+        {
+            page.Heading($"{Say.Sentence(report.Axis.Words())}: greatest safe slew rate in deg/s{(report.Key is null ? "" : $", for {report.Key}")}");
+            Table(page, report);
+            page.Gap();
+            Marks(page, report);
+            Islands(page, report);
+            page.Text(Tried(report));
+        }
+
+        page.Gap();
+        page.Text("Safe means that the simulated move keeps sync and clutch, no more: there is no margin in it. Stay well below, and look at margin, settling and heat at the rate you choose:");
+        foreach (EnvelopeReport report in reports.Where(report => double.IsFinite(report.Own.RateRadiansPerSecond)))
+        {
+            string rate = Say.Number(Math.Min(Units.Degrees(report.AskedRadiansPerSecond), InHand * Units.Degrees(report.Own.RateRadiansPerSecond)), 2);
+            page.Copyable(CommandText.Of("simulate", report.File, report.Settings, [$"{report.Axis.Key()}.motion.slew_rate={rate} deg/s"]), indent: 2);
+        }
+
+        if (files.Count > 0)
+        {
+            page.Heading("Files written");
+            foreach (string file in files)
+            {
+                page.Copyable(file, indent: 2);
+            }
+        }
+
+        Cautions.Write(page);
+    }
+
+    private static void Table(Page page, EnvelopeReport report) => page.Table(
+        ["ramp, s  ", .. report.Lines.Select(line => line.Label + "  ")],
+        Enumerable.Range(0, report.Lines[0].Rates.Count).Select(row => (IReadOnlyList<string>)
+        [
+            Say.Number(report.Lines[0].Rates[row].RampSeconds) + (Same(report.Lines[0].Rates[row].RampSeconds, report.Own.RampSeconds) ? " *" : "  "),
+            .. report.Lines.Select(line => Cell(line.Rates[row])),
+        ]));
+
+    // Why each end: without figures, for gears, microsteps and moves may differ from curve to curve.
+    private static readonly (EnvelopeLimit Limit, string Why)[] s_ends =
+    [
+        (EnvelopeLimit.PulseRate, "the controller cannot pulse faster"),
+        (EnvelopeLimit.MoveLength, "the two ramps together take the whole move, which never gets faster"),
+        (EnvelopeLimit.MotorSpeed, $"faster, the motor has less than {Units.Percent(EnvelopeStudy.LeastTorqueShare)} of its holding torque"),
+    ];
+
+    private static string Cell(SafeRate rate) =>
+        (rate.Tried == 0 ? "-" : double.IsNaN(rate.RateRadiansPerSecond) ? "none" : Say.Number(Units.Degrees(rate.RateRadiansPerSecond), 4)) + Mark(rate);
+
+    // One column wide for each: the numbers stay below each other.
+    private static string Mark(SafeRate rate) => rate.Tried == 0 ? "  " : rate.Limit != EnvelopeLimit.Fails ? " " + Mark(rate.Limit) : rate.Island is not null ? " i" : "  ";
+
+    private static string Mark(EnvelopeLimit limit) => limit switch { EnvelopeLimit.PulseRate => "p", EnvelopeLimit.MoveLength => "m", _ => "e" };
+
+    private static void Marks(Page page, EnvelopeReport report)
+    {
+        SafeRate[] all = [.. report.Lines.SelectMany(line => line.Rates)];
+        if (all.Any(rate => Same(rate.RampSeconds, report.Own.RampSeconds)))
+        {
+            page.Text("* the ramp of the file.");
+        }
+
+        foreach ((EnvelopeLimit limit, string why) in s_ends)
+        {
+            if (all.Any(rate => rate.Limit == limit))
+            {
+                page.Text($"{Mark(limit)} every rate tried arrives, and the search ends there: {why}.");
+            }
+        }
+
+        if (all.Any(rate => rate.Tried > 0 && double.IsNaN(rate.RateRadiansPerSecond)))
+        {
+            page.Text("none: even the least rate that was tried fails.");
+        }
+
+        if (all.Any(rate => rate.Tried == 0))
+        {
+            page.Text("-: no rate could be tried.");
+        }
+    }
+
+    private static void Islands(Page page, EnvelopeReport report)
+    {
+        (EnvelopeLine Line, SafeRate Rate)[] islands = [.. report.Lines.SelectMany(line => line.Rates.Where(rate => rate.Island is not null).Select(rate => (line, rate)))];
+        if (islands.Length == 0)
+        {
+            return;
+        }
+
+        (EnvelopeLine shown, SafeRate at) = islands[0];
+        string which = report.Lines.Count == 1 ? "" : $" and {shown.Label}";
+        string range = Same(at.Island!.FromRadiansPerSecond, at.Island.ToRadiansPerSecond)
+            ? $"{EnvelopeVerdict.Rate(at.Island.FromRadiansPerSecond)} arrives"
+            : $"some rates from {Say.Number(Units.Degrees(at.Island.FromRadiansPerSecond), 4)} to {EnvelopeVerdict.Rate(at.Island.ToRadiansPerSecond)} arrive";
+        page.Text($"i above the first failure some rates arrive again. With a ramp of {Units.Time(at.RampSeconds)}{which}, {EnvelopeVerdict.Rate(at.FirstFailingRadiansPerSecond)} {EnvelopeVerdict.Ends(at.Failure)}, but {range}: near a resonance, and at the very edge of overload, arriving comes and goes. Such rates do not count as safe.");
+    }
+
+    private static string Tried(EnvelopeReport report)
+    {
+        SafeRate[] all = [.. report.Lines.SelectMany(line => line.Rates).Where(rate => rate.Tried > 0)];
+        if (all.Length == 0)
+        {
+            return "No rate could be tried.";
+        }
+
+        return $"{Say.Count(all.Sum(rate => (long)rate.Tried))} moves were run, at whole multiples of {EnvelopeVerdict.Rate(report.ResolutionRadiansPerSecond)}: evenly over what the search allows, step by step at the edge, and a dozen times below it. A band of failure that is narrower than a twelfth of the rate, or below a quarter of it, may have been stepped over.";
+    }
+
+    private static bool Same(double a, double b) => Math.Abs(a - b) <= 1e-9 * Math.Abs(b);
+}

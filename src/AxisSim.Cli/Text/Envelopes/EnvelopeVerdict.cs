@@ -1,0 +1,71 @@
+using AxisSim.Core.Batches;
+using AxisSim.Core.Envelopes;
+
+namespace AxisSim.Cli.Text.Envelopes;
+
+/// <summary>How the greatest safe rate compares with what the file asks for, in a sentence.</summary>
+internal static class EnvelopeVerdict
+{
+    /// <summary>Above this share of the greatest safe rate there is little room (a choice of ours: datasheet friction is good to about 30 %).</summary>
+    private const double LittleRoom = 0.8;
+
+    /// <summary>Whether the file asks for a rate that is safe with some room.</summary>
+    public static bool Good(EnvelopeReport report) => Reaches(report) && (report.Own.Limit != EnvelopeLimit.Fails || report.AskedRadiansPerSecond <= LittleRoom * report.Own.RateRadiansPerSecond);
+
+    /// <summary>The verdict.</summary>
+    public static string Of(EnvelopeReport report)
+    {
+        SafeRate own = report.Own;
+        string start = $"{Say.Sentence(report.Axis.Words())}: ", ramp = Units.Time(own.RampSeconds), asked = Rate(report.AskedRadiansPerSecond);
+        if (own.Tried == 0)
+        {
+            return start + $"no rate can be tried with the ramp of {ramp} in the file: {Why(report, own.TopLimit)}.";
+        }
+
+        if (double.IsNaN(own.RateRadiansPerSecond))
+        {
+            return start + $"NO SAFE RATE: with the ramp of {ramp} in the file even {Rate(own.FirstFailingRadiansPerSecond)} {Ends(own.Failure)}; the file asks for {asked}.";
+        }
+
+        string safe = Rate(own.RateRadiansPerSecond);
+        if (Reaches(report))
+        {
+            string share = Units.Percent(Math.Min(1.0, report.AskedRadiansPerSecond / own.RateRadiansPerSecond));
+            return own.Limit == EnvelopeLimit.Fails
+                ? start + $"{(Good(report) ? "ROOM" : "LITTLE ROOM")}: with the ramp of {ramp} in the file the greatest safe slew rate is {safe}; the file asks for {asked}, {share} of it."
+                : start + $"ROOM: with the ramp of {ramp} in the file every rate tried up to {safe} arrives, where the search ends: {Why(report, own.Limit)}. The file asks for {asked}.";
+        }
+
+        return own.Limit == EnvelopeLimit.Fails
+            ? start + $"TOO FAST: with the ramp of {ramp} in the file the greatest safe slew rate is {safe}; the file asks for {asked}, and {Rate(own.FirstFailingRadiansPerSecond)} {Ends(own.Failure)} already."
+            : start + $"NEVER THAT FAST: with the ramp of {ramp} in the file the move does not reach the {asked} asked for: {Why(report, own.Limit)}. Every rate tried up to {safe} arrives.";
+    }
+
+    /// <summary>Why the search goes no further, in words that follow a colon.</summary>
+    public static string Why(EnvelopeReport report, EnvelopeLimit limit) => limit switch
+    {
+        EnvelopeLimit.PulseRate => $"the controller cannot pulse faster than {Rate(report.PulseLimitRadiansPerSecond)}",
+        EnvelopeLimit.MoveLength => $"the axis turns {Units.Angle(report.DistanceRadians)}, and both ramps together take all of it",
+        EnvelopeLimit.MotorSpeed => $"faster, the motor has less than {Units.Percent(EnvelopeStudy.LeastTorqueShare)} of its holding torque",
+        _ => "the next rate fails",
+    };
+
+    /// <summary>How a failure ends.</summary>
+    public static string Ends(BatchEnd? end) => end switch
+    {
+        BatchEnd.ClutchSlips => "makes the clutch slip",
+        BatchEnd.NotWorkable => "is too fast to simulate",
+        BatchEnd.Broken => "breaks the simulation down",
+        _ => "stalls",
+    };
+
+    /// <summary>A rate to the digits of the search.</summary>
+    public static string Rate(double radiansPerSecond) => Say.With(Units.Degrees(radiansPerSecond), "deg/s", 4);
+
+    // A rate within one resolution of the end of the search counts as reached.
+    private static bool Reaches(EnvelopeReport report)
+    {
+        double slack = report.Own.Limit == EnvelopeLimit.Fails ? 1e-9 * report.AskedRadiansPerSecond : report.ResolutionRadiansPerSecond;
+        return report.Own.RateRadiansPerSecond >= report.AskedRadiansPerSecond - slack;
+    }
+}

@@ -1,0 +1,39 @@
+namespace AxisSim.Core.Batches;
+
+/// <summary>Cases that run as one team.</summary>
+/// <param name="Cases">Alike in features, terms and step.</param>
+/// <param name="Shared">Whether they have the same commands too.</param>
+internal sealed record TeamPlan(IReadOnlyList<LaneCase> Cases, bool Shared)
+{
+    /// <summary>Lanes of the largest team: many share the cost of one command, and all their states stay in the nearest cache.</summary>
+    public const int MostLanes = 128;
+
+    // Lanes with commands of their own gain nothing from company beyond some vectors in flight.
+    private const int MostWithOwnCommands = 32;
+
+    /// <summary>Puts cases together: those with the same commands first, what is left over with others of their kind.</summary>
+    public static List<TeamPlan> Of(IEnumerable<LaneCase> cases, int width, int threads)
+    {
+        var teams = new List<TeamPlan>();
+        foreach (var alike in cases.Where(c => c.Choice.Workable).GroupBy(c => (c.Features, c.Terms, c.Choice.StepSeconds)))
+        {
+            int most = Math.Clamp((alike.Count() / (4 * threads) / width) * width, width, MostLanes);
+            var left = new List<LaneCase>();
+            foreach (var same in alike.GroupBy(c => c.Key!))
+            {
+                LaneCase[] group = [.. same];
+                if (2 * group.Length < width || group.Length == 1)
+                {
+                    left.AddRange(group);
+                    continue;
+                }
+
+                teams.AddRange(group.Chunk(most).Select(chunk => new TeamPlan(chunk, Shared: true)));
+            }
+
+            teams.AddRange(left.OrderBy(c => c.UntilSeconds).Chunk(Math.Min(most, MostWithOwnCommands)).Select(chunk => new TeamPlan(chunk, Shared: false)));
+        }
+
+        return teams;
+    }
+}

@@ -1,0 +1,65 @@
+namespace AxisSim.Core.Lanes;
+
+/// <summary>Vectors of axes that are stepped together; one implementation for each width of the machine's registers.</summary>
+/// <remarks>A lane is addressed by its number; lanes of one vector are neighbours.</remarks>
+internal interface ILaneEngine
+{
+    /// <summary>Lanes in a vector.</summary>
+    int Width { get; }
+
+    void Put(int lane, in LaneParameters parameters, in LaneState state);
+
+    LaneState State(int lane);
+
+    /// <summary>Copies a lane with its constants.</summary>
+    void Copy(int from, int to);
+
+    /// <summary>Sets the command of one step for all lanes.</summary>
+    void Command(int step, in LaneCommand command, bool split);
+
+    /// <summary>Sets the decays of a step that is split, for all lanes.</summary>
+    void Parts(int step, in LaneParts parts);
+
+    /// <summary>Sets the command of one step for one lane; for teams that do not share one.</summary>
+    void Command(int step, int lane, in LaneCommand command);
+
+    /// <summary>Sets the sky of the block for all lanes.</summary>
+    void Sky(in LaneSky sky);
+
+    /// <summary>Sets it for one lane.</summary>
+    void Sky(int lane, in LaneSky sky);
+
+    /// <summary>Sets the planned angle at the end of the block, electrical rad, for all lanes.</summary>
+    void Plan(double electricalRadians);
+
+    /// <summary>Sets it for one lane.</summary>
+    void Plan(int lane, double electricalRadians);
+
+    /// <summary>Steps all vectors through a block.</summary>
+    /// <param name="vectors">Vectors in use.</param>
+    /// <param name="kinds">What each step is; for each vector in turn where commands are not shared.</param>
+    /// <param name="job">What is the same in all blocks.</param>
+    /// <param name="signs">What came of each vector; one that rests is not stepped.</param>
+    void Block(int vectors, ReadOnlySpan<LaneStepKind> kinds, in LaneJob job, Span<LaneSign> signs);
+}
+
+/// <summary>What a block showed of a vector.</summary>
+internal enum LaneSign
+{
+    /// <summary>It goes on.</summary>
+    None,
+
+    /// <summary>Some lane has lost sync, slips, or is no number any more.</summary>
+    Attention,
+
+    /// <summary>The block has changed nothing in any lane.</summary>
+    Rests,
+}
+
+/// <summary>What a team's blocks have in common.</summary>
+/// <param name="Features">Parts of the law.</param>
+/// <param name="Terms">Slow terms.</param>
+/// <param name="StepSeconds">Step, s.</param>
+/// <param name="Shared">Whether all lanes have one command, sky and plan.</param>
+/// <param name="OwnParts">Whether the decays of a split step differ from lane to lane or block to block.</param>
+internal readonly record struct LaneJob(LaneFeatures Features, LaneTerms Terms, double StepSeconds, bool Shared, bool OwnParts);

@@ -1,0 +1,43 @@
+using OxyPlot;
+
+namespace AxisSim.Plots.Drawing;
+
+/// <summary>Looks of maps, envelopes and growth.</summary>
+internal static partial class Looks
+{
+    public static readonly Look CellToned = new(Swatch.Cell, Palette.Frame, Fill: Palette.Tone(0.5));
+    public static readonly Look CellNoValue = new(Swatch.Cell, Palette.Green, Pattern: Pattern.Upright, Fill: Palette.Tint(Palette.Green, 0.12));
+    public static readonly Look MapEdge = new(Swatch.Line, Palette.Black, 2.4);
+    public static readonly Look MapPoint = new(Swatch.Marker, Palette.Black, Marker: MarkerType.Diamond, Hollow: true, MarkerSize: 9);
+
+    public static readonly IReadOnlyList<Look> Envelopes =
+    [
+        new(Swatch.Line, Palette.Black, 2.4, Dash.Solid, MarkerType.Circle),
+        new(Swatch.Line, Palette.Vermillion, 2.4, Dash.Dashed, MarkerType.Square),
+        new(Swatch.Line, Palette.Blue, 2.4, Dash.DashDot, MarkerType.Triangle),
+        new(Swatch.Line, Palette.Green, 2.4, Dash.Dotted, MarkerType.Diamond),
+        new(Swatch.Line, Palette.Orange, 2.4, Dash.Dashed, MarkerType.Circle, Hollow: true),
+        new(Swatch.Line, Palette.QuietInk, 2.4, Dash.Solid, MarkerType.Square, Hollow: true),
+        new(Swatch.Line, Palette.SkyBlue, 2.4, Dash.DashDot, MarkerType.Triangle, Hollow: true),
+    ];
+
+    public static readonly Look EnvelopeBound = new(Swatch.Line, Palette.Frame, 1.4, Dash.Dotted);
+
+    public static readonly Look Measured = new(Swatch.Marker, Palette.Blue, Marker: MarkerType.Circle);
+    public static readonly Look SlopeOne = new(Swatch.Line, Palette.QuietInk, 1.8, Dash.Dashed);
+
+    private static readonly Look[] s_cells =
+    [
+        new(Swatch.Cell, Palette.Frame, Fill: Palette.Tint(Palette.Green, 0.4)),
+        new(Swatch.Cell, Palette.Vermillion, Pattern: Pattern.Rising, Fill: Palette.Tint(Palette.Vermillion, 0.22)),
+        new(Swatch.Cell, Palette.QuietInk, Pattern: Pattern.Falling, Fill: Palette.Tint(Palette.Orange, 0.45)),
+        new(Swatch.Cell, Palette.Green, Pattern: Pattern.Level, Fill: Palette.Tint(Palette.Green, 0.12)),
+        new(Swatch.Cell, Palette.Black, Pattern: Pattern.Crossed, Fill: Palette.Shade),
+        new(Swatch.Cell, Palette.QuietInk, Pattern: Pattern.Squared, Fill: Palette.LightShade),
+        new(Swatch.Cell, Palette.Frame, Pattern: Pattern.Crossed, Fill: Palette.Paper),
+        new(Swatch.Cell, Palette.Frame, Fill: Palette.Paper),
+    ];
+
+    /// <summary>The look of a kind of cells.</summary>
+    public static Look Cell(MapCell cell) => s_cells[(int)cell];
+}
