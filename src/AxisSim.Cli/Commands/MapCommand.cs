@@ -23,7 +23,7 @@ internal static class MapCommand
         Argument<string> file = SharedOptions.File();
         Option<string[]> set = SharedOptions.Set();
         Option<string> axis = SharedOptions.Axis(), format = SharedOptions.Format();
-        Option<string> folder = new("--out") { Description = "Folder for the cells (CSV), the summary (JSON) and the journal that --resume goes on from; made if missing", HelpName = "DIR" };
+        Option<string> folder = new("--out") { Description = "Folder for the cells (CSV), the summary (JSON), the figure (PNG, SVG) and the journal that --resume goes on from; made if missing", HelpName = "DIR" };
         Option<string> x = new("--x") { Description = "First key and its range, the unit once at the end: \"polar.motion.ramp_time=0.3..3 s\"; \"KEY=log FROM..TO UNIT\" for logarithmic spacing", HelpName = "RANGE" };
         Option<string> y = new("--y") { Description = "Second key and its range", HelpName = "RANGE" };
         Option<string> grid = new("--grid") { Description = $"Columns and rows, {MapOptionValues.DefaultGrid} by default", HelpName = "NX,NY" };

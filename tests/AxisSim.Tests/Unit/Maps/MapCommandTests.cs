@@ -50,7 +50,7 @@ public sealed class MapCommandTests : IDisposable
     {
         (int code, string output, _) = Run([.. Short, .. Ranges, "--grid", "9,7", "--out", Folder("map"), "--format", "json"]);
         Assert.Equal(0, code);
-        (string csv, string json) = Written(Folder("map"));
+        (string csv, string json, _, _) = Written(Folder("map"));
         Assert.Equal(json, output);
         string[] lines = csv.TrimEnd('\n').Split('\n');
         Assert.Equal("x_polar.motion.ramp_time_s,x_shown_s,y_polar.drive.slew_current_A,y_shown_A,end,computed,failure_s,slew_s,settle_s,duration_s,torque_margin,winding_continuous_degC", lines[0]);
@@ -70,7 +70,7 @@ public sealed class MapCommandTests : IDisposable
         string[] map = [.. Short, .. Ranges, "--grid", "5,5", "--out", Folder("map")];
         Assert.Equal(0, Run(map).Code);
         byte[] journal = File.ReadAllBytes(Path.Combine(Folder("map"), MapJournal.FileName));
-        (string Csv, string Json) files = Written(Folder("map"));
+        (string Csv, string Json, string Svg, string Png) files = Written(Folder("map"));
 
         Refused("the journal of this very map, with 25 cells done", map);
         Refused("--resume to go on", map);
@@ -152,7 +152,7 @@ public sealed class MapCommandTests : IDisposable
         Assert.Equal(0, Run(map).Code);
         File.Delete(Path.Combine(Folder("map"), MapJournal.FileName));
         Assert.Equal(130, RunStopped([.. map, "--metric", "margin"]).Code);
-        Assert.Equal(["map.csv", MapJournal.FileName], Names("map"));
+        Assert.Equal(["map.csv", MapJournal.FileName, "map.png", "map.svg"], Names("map"));
     }
 
     [Theory]

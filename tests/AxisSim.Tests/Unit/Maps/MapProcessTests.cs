@@ -59,7 +59,7 @@ public sealed class MapProcessTests(ITestOutputHelper log) : IDisposable
         (int end, _, string message) = End(Start([.. map, Folder("killed"), "--resume"]));
         Assert.True(end == 0, message);
         Assert.Equal(Written(Folder("whole")), Written(Folder("killed")));
-        Assert.DoesNotContain(Directory.GetFiles(Folder("killed")), path => Path.GetFileName(path) is not ("map.csv" or "map.json" or MapJournal.FileName) && !path.EndsWith(".tmp", StringComparison.Ordinal));
+        Assert.DoesNotContain(Directory.GetFiles(Folder("killed")), path => Path.GetFileName(path) is not ("map.csv" or "map.json" or "map.png" or "map.svg" or MapJournal.FileName) && !path.EndsWith(".tmp", StringComparison.Ordinal));
     }
 
     [SkippableTheory]

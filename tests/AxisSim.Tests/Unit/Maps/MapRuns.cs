@@ -51,8 +51,12 @@ internal static class MapRuns
     /// <summary>Sends a signal, as a terminal or a system does.</summary>
     public static void Signal(Process process, int signal) => Assert.Equal(0, Kill(process.Id, signal));
 
-    /// <summary>The files of a map as text, by name; the journal's order is not part of the result.</summary>
-    public static (string Csv, string Json) Written(string folder) => (File.ReadAllText(Path.Combine(folder, "map.csv")), File.ReadAllText(Path.Combine(folder, "map.json")));
+    /// <summary>The files of a map as text; the journal's order is not part of the result.</summary>
+    public static (string Csv, string Json, string Svg, string Png) Written(string folder)
+    {
+        string PathOf(string ending) => Path.Combine(folder, "map." + ending);
+        return (File.ReadAllText(PathOf("csv")), File.ReadAllText(PathOf("json")), File.ReadAllText(PathOf("svg")), Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(PathOf("png")))));
+    }
 
     [DllImport("libc", EntryPoint = "kill", SetLastError = true)]
     [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]
