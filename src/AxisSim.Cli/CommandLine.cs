@@ -40,6 +40,8 @@ internal static class CommandLine
             CurveCommand.Create(host),
             BalanceCommand.Create(host),
             EnvelopeCommand.Create(host),
+            MapCommand.Create(host),
+            MergeCommand.Create(host),
         };
         HelpOption help = root.Options.OfType<HelpOption>().Single();
         help.Action = new HelpPage((HelpAction)help.Action!);

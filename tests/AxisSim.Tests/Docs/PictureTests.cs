@@ -23,11 +23,15 @@ public sealed class PictureTests
         "envelope", "--ramp", "0.1..0.8 s", "--points", "4", "--for", "polar.drive.slew_current=0.8,0.9,1 A", "--set", "move.end_polar=-15 deg", "--set", "move.end_declination=20 deg",
     ];
 
+    // As docs/maps.md shows it.
+    private static readonly string[] Map = ["map", "--x", "polar.motion.ramp_time=0.2..2 s", "--y", "polar.motion.slew_rate=1..6 deg/s", "--grid", "33,25"];
+
     public static TheoryData<string, string, string[]> Pictures => new()
     {
         { "heavy-reflector-stalls", "polar-move", Simulate },
         { "heavy-reflector-stalls", "polar-torque-speed", Simulate },
         { "heavy-reflector-stalls", "polar-envelope", Envelope },
+        { "heavy-reflector-stalls", "map", Map },
         { "heavy-reflector-rescued", "polar-move", Simulate },
     };
 
