@@ -110,7 +110,8 @@ internal struct PhaseCommand
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static (double A, double B) Signs(double quarter)
     {
-        int q = (int)((long)quarter & 3);
-        return (q is 0 or 3 ? 1.0 : -1.0, q < 2 ? 1.0 : -1.0);
+        // Without a branch, for no predictor follows the quarters.
+        long q = (long)quarter & 3;
+        return (1.0 - (2.0 * (((q + 1) >> 1) & 1)), 1.0 - (2.0 * (q >> 1)));
     }
 }

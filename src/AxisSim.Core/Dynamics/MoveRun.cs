@@ -157,6 +157,8 @@ internal sealed class MoveRun
 
     /// <summary>Steps until a time (to the end of the block in which it lies), or until sync is lost when that ends the run, or a number is not finite.</summary>
     /// <returns>True when the time was reached.</returns>
+    // Compiled for speed at the first call: a slew is over before the runtime would get to it by itself.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public bool RunTo<TObserver>(double untilSeconds, ref TObserver observer, bool stopWhenLost)
         where TObserver : struct, IStepObserver
     {
@@ -179,6 +181,7 @@ internal sealed class MoveRun
         return true;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private void Block<TObserver>(ref TObserver observer)
         where TObserver : struct, IStepObserver
     {
@@ -187,9 +190,11 @@ internal sealed class MoveRun
         LaneBlock.Begin(ref _state, ref _p, ref sky, _terms, _shaft);
         if (TObserver.Wants)
         {
+            // The commands seen are those of the step just taken.
             for (int k = 0; k < BlockSteps; k++)
             {
-                Next(k);
+                _kinds[k] = _commands.Next(ref _block[k]);
+                Parts(k);
                 Step(_features with { Power = true }, k, k + 1);
                 _stepsOfBlock = k + 1;
                 observer.See(_commands.Last, this);
@@ -197,9 +202,10 @@ internal sealed class MoveRun
         }
         else
         {
+            _commands.Fill(_block, _kinds);
             for (int k = 0; k < BlockSteps; k++)
             {
-                Next(k);
+                Parts(k);
             }
 
             Step(_features, 0, BlockSteps);
@@ -222,15 +228,16 @@ internal sealed class MoveRun
         return _skies.Between(_terms, first * _step, (first + BlockSteps) * _step);
     }
 
-    private void Next(int k)
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private void Parts(int k)
     {
-        _kinds[k] = _commands.Next(out _block[k]);
         if (_kinds[k].Split)
         {
             LaneBlock.Parts(_block[k].Split, ref _parts[k], ref _state, ref _p);
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private void Step(in LaneFeatures features, int first, int end) =>
         LaneDispatch.Run(features, ref _state, ref _p, ref _block[0], ref _kinds[0], 0, ref _parts[0], 0, 1, first, end);
 
