@@ -26,6 +26,10 @@ internal sealed class LaneTeam
     private readonly LaneCommand[] _block = new LaneCommand[Steps];
     private readonly LaneParts[] _parts = new LaneParts[Steps];
     private readonly double _soonest;
+
+    // Of the first case, for what all have in common.
+    private LaneParameters _firstParameters;
+    private LaneState _firstState;
     private readonly LaneRecord? _record;
     private int _lanes;
 
@@ -50,6 +54,7 @@ internal sealed class LaneTeam
             engine.Put(i, cases[i].Parameters, cases[i].Start);
         }
 
+        (_firstParameters, _firstState) = (first.Parameters, first.Start);
         FillUp();
         _soonest = cases.Min(c => c.UntilSeconds);
         _record = first.Settles ? new LaneRecord(_cases, _step, engine.Width) : null;
@@ -85,14 +90,12 @@ internal sealed class LaneTeam
     {
         LaneCommands commands = _commands[0];
         bool constant = IsConstant(0, start);
-        LaneParameters p = _cases[0].Parameters;
-        LaneState winding = _cases[0].Start;
         commands.Fill(_block, _kinds);
         for (int k = 0; !_job.OwnParts && k < Steps; k++)
         {
             if (_kinds[k].Split)
             {
-                LaneBlock.Parts(_block[k].Split, ref _parts[k], ref winding, ref p);
+                LaneBlock.Parts(_block[k].Split, ref _parts[k], ref _firstState, ref _firstParameters);
             }
         }
 
@@ -123,7 +126,7 @@ internal sealed class LaneTeam
                 (command.FirstA, command.FirstB) = (first * command.FirstA, first * command.FirstB);
                 (command.SecondA, command.SecondB) = (second * command.SecondA, second * command.SecondB);
                 ref LaneStepKind ofVector = ref _kinds[(lane / _engine.Width * Steps) + k];
-                ofVector = new LaneStepKind(ofVector.Split || kind.Split, LaneStepKind.Unity, LaneStepKind.Unity, ofVector.Pushed || kind.Pushed, Mixed: true);
+                ofVector = new LaneStepKind(ofVector.Split || kind.Split, LaneStepKind.Unity, LaneStepKind.Unity, ofVector.Pushed || kind.Pushed, mixed: true);
 
                 for (int i = lane; i <= last; i++)
                 {

@@ -86,19 +86,11 @@ internal sealed class LaneCommands
         _index++;
         double end = _plan.Position(_index * _step, ref _cursor);
         int before = Level();
-        PhaseTargets targets = _command.Over(new StepContext(start, _step, from, end));
-        bool split = targets.Split < 1.0;
-        if (split)
-        {
-            // The current falls only in a step that is split.
-            _later |= !_ignoreFall && _fall < start + _step;
-            command.SecondA = targets.SecondA;
-            command.SecondB = targets.SecondB;
-        }
+        command.Split = _command.Over(start, _step, from, end, ref command.FirstA, ref command.FirstB, ref command.SecondA, ref command.SecondB);
+        bool split = command.Split < 1.0;
 
-        command.FirstA = targets.FirstA;
-        command.FirstB = targets.FirstB;
-        command.Split = targets.Split;
+        // The current falls only in a step that is split.
+        _later |= split && !_ignoreFall && _fall < start + _step;
         command.PlanRate = _stepsPerRadian * (end - from);
         command.Probe = _probe.Mean(start, _step);
         _before = from;
