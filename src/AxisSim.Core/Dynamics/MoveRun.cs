@@ -30,7 +30,7 @@ internal sealed class MoveRun
     private readonly MoveLoad _load;
     private readonly LaneFeatures _features;
     private readonly LaneTerms _terms;
-    private readonly LaneSkies _skies;
+    private LaneSkies _skies;
     private readonly LaneCommand[] _block = new LaneCommand[BlockSteps];
     private readonly LaneParts[] _parts = new LaneParts[BlockSteps];
     private readonly LaneStepKind[] _kinds = new LaneStepKind[BlockSteps];
@@ -151,6 +151,7 @@ internal sealed class MoveRun
     {
         var twin = (MoveRun)MemberwiseClone();
         twin._commands = _commands.Copy();
+        twin._skies = _skies.Copy();
         twin._commands.IgnoreEvents();
         return twin;
     }
