@@ -11,7 +11,7 @@ internal sealed class LaneEngine : ILaneEngine
     private const int BlockSteps = Dynamics.MoveRun.BlockSteps;
     private static readonly int Numbers = Unsafe.SizeOf<V>() / sizeof(double);
 
-    private const int Together = 4;
+    private const int Together = 6;
 
     private readonly (V Rotor, V Axis, V CurrentA, V CurrentB)[] _before = new (V, V, V, V)[Together];
     private readonly Column<LaneState> _states;
