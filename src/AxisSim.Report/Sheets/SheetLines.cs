@@ -17,9 +17,11 @@ internal static class SheetLines
         foreach (SheetGroup group in sheet.Settings)
         {
             yield return $"[{group.Name}]";
+            string name = "";
             foreach (SheetRow row in group.Rows)
             {
-                yield return Line(row);
+                name = row.Name.Length > 0 ? row.Name : name;
+                yield return Line(row with { Name = name });
             }
         }
 
@@ -50,5 +52,5 @@ internal static class SheetLines
     }
 
     private static string Line(SheetRow row) =>
-        $"  {(row.Name.Length > 0 ? row.Name : "same")}{(row.Unit.Length > 0 ? $" ({row.Unit})" : "")}: {string.Join(" | ", row.Values)}";
+        $"  {row.Name}{(row.Unit.Length > 0 ? $" ({row.Unit})" : "")}: {string.Join(" | ", row.Values)}";
 }

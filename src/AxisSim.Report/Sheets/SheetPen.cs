@@ -22,7 +22,7 @@ internal sealed partial class SheetPen(IRenderContext context, double size, bool
     public double Text(string text, double x, double y, double width, bool bold = false, double scale = 1.0, OxyColor? colour = null)
     {
         double height = 0.0, weight = bold ? TextStyle.Bold : TextStyle.Regular;
-        foreach (string line in TextStyle.Wrap(context, Together(text), size * scale, weight, width))
+        foreach (string line in Lines(text, size * scale, weight, width))
         {
             if (draws)
             {
@@ -37,7 +37,7 @@ internal sealed partial class SheetPen(IRenderContext context, double size, bool
 
     /// <summary>Height of wrapped text that is not set yet.</summary>
     public double Height(string text, double width, bool bold, double scale) =>
-        TextStyle.Wrap(context, Together(text), size * scale, bold ? TextStyle.Bold : TextStyle.Regular, width).Count * LineHeight * scale;
+        Lines(text, size * scale, bold ? TextStyle.Bold : TextStyle.Regular, width).Count() * LineHeight * scale;
 
     /// <summary>Sets a row of cells, each wrapped into its column, and gives the height of the tallest.</summary>
     public double Row(double y, params ReadOnlySpan<(string Text, double X, double Width, bool Bold)> cells)
@@ -49,6 +49,28 @@ internal sealed partial class SheetPen(IRenderContext context, double size, bool
         }
 
         return height;
+    }
+
+    // A word that is wider than its column, such as the fraction of many odd teeth, goes on in the next line rather than over its neighbour.
+    private IEnumerable<string> Lines(string text, double textSize, double weight, double width)
+    {
+        foreach (string line in TextStyle.Wrap(context, Together(text), textSize, weight, width))
+        {
+            string rest = line;
+            while (rest.Length > 1 && context.MeasureText(rest, null, textSize, weight).Width > width)
+            {
+                int fits = rest.Length - 1;
+                while (fits > 1 && context.MeasureText(rest[..fits], null, textSize, weight).Width > width)
+                {
+                    fits--;
+                }
+
+                yield return rest[..fits];
+                rest = rest[fits..];
+            }
+
+            yield return rest;
+        }
     }
 
     // "11.2 V" and "45 N m" must not be torn apart at the end of a line.
