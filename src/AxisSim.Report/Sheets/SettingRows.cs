@@ -94,7 +94,7 @@ internal static class SettingRows
             string[] numbers = [.. ExactReduction.GivenAsNumber(axes[i].Model.Train).Select(stage => $"{stage.Name} {Say.Number(stage.DrivenTeeth, ReductionDigits)}")];
             if (numbers.Length > 0)
             {
-                notes.Add($"{names[i]}: given as a decimal number, not by teeth: {string.Join(", ", numbers)}. A catalogue may have rounded it: count the teeth.");
+                notes.Add($"{names[i]}: given as a number, not by teeth: {string.Join(", ", numbers)}. A catalogue may have rounded it: count the teeth.");
             }
         }
 
