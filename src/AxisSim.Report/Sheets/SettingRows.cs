@@ -14,6 +14,9 @@ internal static class SettingRows
 
     private const int ReductionDigits = 9;
 
+    /// <summary>Load factor below which the margin is called thin: 30 % to spare are common practice.</summary>
+    public const double ThinLoadFactor = 1.3;
+
     /// <summary>The groups in the order in which set-up asks for them.</summary>
     public static IReadOnlyList<SheetGroup> Of(IReadOnlyList<SheetAxis> axes)
     {
@@ -75,6 +78,10 @@ internal static class SettingRows
                 Row("Voltage", "V", axis => Entered(axis.Model.Drive.SupplyVolts)),
                 Row("Current to provide, at least", "A", axis => Say.Number(axis.Result.Outcome.Power.PeakSupplyAmperes)),
             ]),
+            new("Prediction", [
+                Row("Load factor", "", Factor),
+                Row("Least torque margin", "%", axis => Say.Number(axis.Result.Outcome.Margin.Value * 100.0, 2)),
+            ]),
         ];
     }
 
@@ -89,6 +96,11 @@ internal static class SettingRows
             $"1 x sidereal is {sidereal.ToString("F7", CultureInfo.InvariantCulture)} arcsec/s (mean sidereal).",
             $"Supply: {(axes.Count > 1 ? "both peaks together" : "the peak")} {(axes.Count > 1 ? "are" : "is")} {Say.With(peak, "A")}, over 10 ms; drives, controller and all else on the supply come on top.",
         };
+        if (axes.Any(axis => axis.Result.Outcome.LoadFactor is not null))
+        {
+            notes.Add("Load factor: up to that factor on inertia, imbalance and friction together the move still arrives.");
+        }
+
         for (int i = 0; i < axes.Count; i++)
         {
             string[] numbers = [.. ExactReduction.GivenAsNumber(axes[i].Model.Train).Select(stage => $"{stage.Name} {Say.Number(stage.DrivenTeeth, ReductionDigits)}")];
@@ -100,6 +112,15 @@ internal static class SettingRows
 
         return notes;
     }
+
+    // What fails has no factor; one below 1.3 is thin, for friction is seldom known to better than 30 %.
+    private static string Factor(SheetAxis axis) => axis.Result.Outcome.LoadFactor switch
+    {
+        null => "none: it fails",
+        { AtLeast: true } factor => $"at least {Say.Number(factor.Value)}",
+        { Value: < ThinLoadFactor } factor => $"{Say.Number(factor.Value)}: thin",
+        { } factor => Say.Number(factor.Value),
+    };
 
     private static string Entered(double value) => Say.Number(value, EnteredDigits);
 

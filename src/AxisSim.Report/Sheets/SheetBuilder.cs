@@ -14,7 +14,7 @@ internal static class SheetBuilder
         return new Sheet
         {
             Title = $"Settings sheet: {input.Name}{(input.Site.Length > 0 ? ", " + input.Site : "")}",
-            Warning = Warning([.. input.Axes.Select(axis => axis.Result.Outcome.Verdict)]),
+            Warning = Warning([.. input.Axes.Select(axis => axis.Result.Outcome.Verdict)]) ?? Slower(input),
             Verdict = input.Verdict,
             Axes = names,
             Settings = SettingRows.Of(input.Axes),
@@ -32,6 +32,13 @@ internal static class SheetBuilder
         : verdicts.Contains(Verdict.ClutchSlips) ? "DO NOT ENTER THESE: the clutch slips."
         : verdicts.Contains(Verdict.DoesNotSettle) ? "DO NOT ENTER THESE: the move does not settle."
         : null;
+
+    // A slower move may meet a resonance that the full rate passes by.
+    private static string? Slower(SheetInput input)
+    {
+        string[] titles = [.. StepText.Failing(input)];
+        return titles.Length > 0 ? $"CAREFUL: the full slew rate arrives, but this is predicted to fail: {string.Join(", ", titles)}. Leave it out." : null;
+    }
 
     private static string Provenance(SheetInput input)
     {

@@ -76,10 +76,9 @@ internal static class StepText
     {
         double share = input.Axes[0].Slews[stage].Share;
         bool last = share == 1.0;
-        string name = share switch { 0.25 => "A quarter of the slew rate", 0.5 => "Half the slew rate", 1.0 => "The full slew rate", _ => Units.Percent(share) + " of the slew rate" };
         return new(
-            name,
-            last ? "Only if all before was right. The whole move, there and back; then listen and feel for heat." : stage == 0
+            Name(share),
+            Fails(input, stage) ? "LEAVE THIS OUT: it is predicted to fail." : last ? "Only if all before was right. The whole move, there and back; then listen and feel for heat." : stage == 0
                 ? "The ramp takes the time above. First 5 deg, then the move of the scenario, each axis alone, then both."
                 : "The same move, the ramp takes the same time.",
             [
@@ -92,6 +91,20 @@ internal static class StepText
                 : stage == 0 ? "it growls, thumps or stops while pulses go on; a cable pulls taut; the supply sinks. Supply off, one hand on the tube."
                 : "as before; or the case gets too hot to touch.");
     }
+
+    /// <summary>The slews that are predicted to fail, by their titles in lower case.</summary>
+    public static IEnumerable<string> Failing(SheetInput input) =>
+        Enumerable.Range(0, input.Axes[0].Slews.Count).Where(stage => Fails(input, stage)).Select(stage => Name(input.Axes[0].Slews[stage].Share)).Select(name => char.ToLowerInvariant(name[0]) + name[1..]);
+
+    private static bool Fails(SheetInput input, int stage) => input.Axes.Any(axis => axis.Slews[stage] is { Broken: not null } or { Outcome.Verdict: not Verdict.Arrives });
+
+    private static string Name(double share) => share switch
+    {
+        0.25 => "A quarter of the slew rate",
+        0.5 => "Half the slew rate",
+        1.0 => "The full slew rate",
+        _ => Units.Percent(share) + " of the slew rate",
+    };
 
     private static string Rest(SlewStage stage) => stage switch
     {

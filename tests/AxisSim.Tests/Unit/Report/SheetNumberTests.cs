@@ -83,8 +83,13 @@ public sealed class SheetNumberTests
 
             sheet.Check("Gearing", "Backlash at the axis", "arcsec", i, backlash / (2.0 * Math.PI) * ArcsecondsPerTurn);
             sheet.Check("Gearing", "Worm period, sidereal", "s", i, SiderealDay * model.Train.Worm.Starts / model.Train.Worm.WheelTeeth);
+            AxisOutcome again = MoveStudy.Run(scenario.Setup, axis, new MoveOptions()).Outcome;
+            sheet.Check("Prediction", "Least torque margin", "%", i, 100.0 * again.Margin.Value);
+            Assert.Equal(
+                again.LoadFactor is not { } factor ? "none: it fails" : (factor.AtLeast ? "at least " : "") + Say.Number(factor.Value),
+                sheet.Text("Prediction", "Load factor", "", i));
             sheet.Check("Supply", "Voltage", "V", i, model.Drive.SupplyVolts);
-            sheet.Check("Supply", "Current to provide, at least", "A", i, MoveStudy.Run(scenario.Setup, axis, new MoveOptions { Explain = false }).Outcome.Power.PeakSupplyAmperes);
+            sheet.Check("Supply", "Current to provide, at least", "A", i, again.Power.PeakSupplyAmperes);
         }
 
         sheet.NothingLeft();
@@ -243,7 +248,7 @@ public sealed class SheetNumberTests
             ("", "decimal") or ("Pulses per axis turn", _) => 9,
             ("Changeover to full steps", _) or ("The worm turns by", _) or ("The axis moves", _) or ("One full step each", _) or ("Encoder counts for 1 deg", _) => 4,
             ("Slewing" or "Tracking" or "Holding" or "Backlash at the axis" or "Current to provide, at least" or "The move takes" or "Rate; greatest acceleration", _) => 3,
-            (_, "A") => 2,
+            (_, "A") or ("Least torque margin", _) => 2,
             _ when name.StartsWith("Within", StringComparison.Ordinal) => 3,
             _ => 6,
         };
