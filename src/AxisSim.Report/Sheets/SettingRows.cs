@@ -52,7 +52,7 @@ internal static class SettingRows
 
             yield return Row("Time", "s", axis => Entered(axis.Model.Motion.RampInUseSeconds));
             yield return Row("Greatest acceleration", "deg/s\u00b2", axis => Entered(Units.Degrees(axis.Facts.AccelerationRadiansPerSecondSquared)));
-            yield return Row("Shape", "", axis => Shape(axis.Model.Motion));
+            yield return Row(axes.Any(axis => axis.Model.Motion.Shape == RampShape.SCurve) ? "Shape; jerk share" : "Shape", "", axis => Shape(axis.Model.Motion));
         }
 
         return
@@ -133,6 +133,6 @@ internal static class SettingRows
     }
 
     private static string Shape(AxisMotion motion) => motion.Shape == RampShape.SCurve
-        ? $"S-curve, {Units.Percent(motion.JerkShare)} jerk"
+        ? $"S-curve; {Units.Percent(motion.JerkShare)}"
         : "trapezoid";
 }

@@ -48,6 +48,12 @@ public sealed class PowerOnStudyTests
             Assert.Equal(0.25 * setup.Axis(axis).Motion.PeakAcceleration, slow.Axis(axis).Motion.PeakAcceleration, Rounding);
         }
 
+        // A start rate that stayed would pass a slow slew rate.
+        AxisModel polar = setup.Polar!;
+        MountSetup jumping = setup.With(MountAxis.Polar, polar with { Motion = polar.Motion with { StartRateRadiansPerSecond = 0.4 * polar.Motion.SlewRateRadiansPerSecond } });
+        AxisModel slower = PowerOnStudy.Slowed(jumping, 0.25).Polar!;
+        Assert.Equal(0.4 * slower.Motion.SlewRateRadiansPerSecond, slower.Motion.StartRateRadiansPerSecond, Rounding);
+        Assert.Equal(jumping.Polar!.Motion.RampInUseSeconds, slower.Motion.RampInUseSeconds, Rounding);
         Assert.Null(PowerOnStudy.Slowed(setup with { Declination = null }, 0.5).Declination);
     }
 }
