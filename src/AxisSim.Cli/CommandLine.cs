@@ -42,6 +42,7 @@ internal static class CommandLine
             EnvelopeCommand.Create(host),
             MapCommand.Create(host),
             MergeCommand.Create(host),
+            ReportCommand.Create(host),
         };
         HelpOption help = root.Options.OfType<HelpOption>().Single();
         help.Action = new HelpPage((HelpAction)help.Action!);
