@@ -40,6 +40,7 @@ internal static class CommandLine
             CurveCommand.Create(host),
             BalanceCommand.Create(host),
             EnvelopeCommand.Create(host),
+            ReductionCommand.Create(host),
         };
         HelpOption help = root.Options.OfType<HelpOption>().Single();
         help.Action = new HelpPage((HelpAction)help.Action!);
