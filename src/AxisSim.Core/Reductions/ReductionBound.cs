@@ -18,8 +18,11 @@ public enum ReductionBound
     /// <summary>The clutch slips.</summary>
     Clutch,
 
-    /// <summary>The torque would do by far, and the rotor swings out of step.</summary>
+    /// <summary>The torque would do by far, but the rotor swings out of step.</summary>
     Resonance,
+
+    /// <summary>The same, and microstepping throughout cures it.</summary>
+    FullStepping,
 
     /// <summary>No single change lets it arrive.</summary>
     Combined,

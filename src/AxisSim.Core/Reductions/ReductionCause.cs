@@ -8,15 +8,15 @@ namespace AxisSim.Core.Reductions;
 
 /// <summary>What stands against a greater rate: the first rate that fails is run again with one thing changed at a time.</summary>
 /// <remarks>
-/// The clutch, if it slips; the supply, if ten times the voltage cures; else the greatest torque among the loads whose absence cures; else resonance, when the
-/// closed form has far more torque than is needed; else several together.
+/// The clutch, if it slips; resonance, when the closed form has far more torque than is needed at the hardest moment, that of full-stepping when microstepping
+/// throughout cures it; the supply, if ten times the voltage cures; else the greatest torque among the loads whose absence cures; else several together.
 /// </remarks>
 internal static class ReductionCause
 {
     /// <summary>Below this share of the closed form, the torque would do by far (as in the study of failures).</summary>
     private const double FarMore = 0.6;
 
-    private static readonly Counterfactual[] s_changes = [Counterfactual.AmpleVoltage, Counterfactual.WithoutImbalance, Counterfactual.WithoutFriction, Counterfactual.TenthOfInertia];
+    private static readonly Counterfactual[] s_changes = [Counterfactual.AmpleVoltage, Counterfactual.WithoutImbalance, Counterfactual.WithoutFriction, Counterfactual.TenthOfInertia, Counterfactual.WithoutFullStepping];
 
     /// <summary>Finds the bound of every reduction.</summary>
     public static void Find(IReadOnlyList<ReductionWork> works, ReductionBatch batch)
@@ -45,11 +45,6 @@ internal static class ReductionCause
 
     private static ReductionBound Of(TorqueShares shares, bool[] arrives)
     {
-        if (arrives[0])
-        {
-            return ReductionBound.SupplyVoltage;
-        }
-
         (ReductionBound Bound, double Torque, bool Cures)[] loads =
         [
             (ReductionBound.Imbalance, shares.ImbalanceNewtonMetres, arrives[1]),
@@ -57,14 +52,14 @@ internal static class ReductionCause
             (ReductionBound.Inertia, shares.InertiaNewtonMetres, arrives[3]),
         ];
         (ReductionBound Bound, double Torque, bool Cures)[] curing = [.. loads.Where(load => load.Cures)];
-        double needed = loads.Sum(load => load.Torque) + shares.WindNewtonMetres;
-        return curing.Length > 0 ? curing.MaxBy(load => load.Torque).Bound
-            : needed < FarMore * shares.AvailableNewtonMetres ? ReductionBound.Resonance
+        return loads.Sum(load => load.Torque) + shares.WindNewtonMetres < FarMore * shares.AvailableNewtonMetres ? arrives[4] ? ReductionBound.FullStepping : ReductionBound.Resonance
+            : arrives[0] ? ReductionBound.SupplyVoltage
+            : curing.Length > 0 ? curing.MaxBy(load => load.Torque).Bound
             : ReductionBound.Combined;
     }
 
     /// <summary>The torques where the closed form leaves least, along the plan of a move.</summary>
-    private static TorqueShares Hardest(MountSetup setup, MountAxis axis)
+    public static TorqueShares Hardest(MountSetup setup, MountAxis axis)
     {
         const int places = 400;
         AxisModel model = setup.Axis(axis);

@@ -22,7 +22,7 @@ public sealed record ReductionPoint
     /// <summary>Torques at the motor's shaft at the hardest moment of the first move that fails, N m; null when none fails.</summary>
     public TorqueShares? Shares { get; init; }
 
-    /// <summary>Greatest acceleration with the margin asked for, by simulation, rad/s2; NaN when none that was tried arrives.</summary>
+    /// <summary>Greatest acceleration with the margin asked for, by simulation, rad/s2; NaN when none that was tried arrives. No ramp is shorter than one swing of the axis on its train.</summary>
     public required double SafeAccelerationRadiansPerSecondSquared { get; init; }
 
     /// <summary>How the next greater acceleration ends; null when every one that was tried arrives.</summary>
@@ -33,6 +33,9 @@ public sealed record ReductionPoint
 
     /// <summary>Torque at the axis at the scenario's slew rate, from the simulated pull-out torque, N m.</summary>
     public required double TorqueAtSlewNewtonMetres { get; init; }
+
+    /// <summary>Torques at the motor's shaft at the hardest moment of the scenario's own move, N m, by the closed form.</summary>
+    public required TorqueShares OwnShares { get; init; }
 
     /// <summary>How the scenario's own move ends; null when it was not simulated.</summary>
     public Verdict? OwnMove { get; init; }
@@ -61,6 +64,9 @@ public sealed record ReductionResult
 
     /// <summary>The closed forms at the reduction of greatest acceleration; null when the motor has no torque.</summary>
     public required ReductionFacts? AtOptimum { get; init; }
+
+    /// <summary>Which reductions do for the scenario's own move, in closed form.</summary>
+    public required ReductionWindow Window { get; init; }
 
     /// <summary>Share of the motor's torque that is kept in hand.</summary>
     public required double MarginShare { get; init; }

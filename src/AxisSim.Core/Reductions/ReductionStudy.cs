@@ -10,11 +10,11 @@ namespace AxisSim.Core.Reductions;
 /// <summary>How the total reduction of an axis changes speed, acceleration, torque, resolution, margin and settling, closed form and simulated.</summary>
 /// <remarks>
 /// A margin m of the motor's torque is kept in hand by simulating with inertia, imbalance and friction of the axis times <c>1/(1 - m)</c>. Rates are tried at the
-/// scenario's ramp time, accelerations at its slew rate, or at half the greatest safe rate where that is less. All questions of a round are asked together.
+/// scenario's ramp time, accelerations at its slew rate, or less where that is too fast, with ramps down to one swing of the axis on its train. All questions of a round are asked together.
 /// </remarks>
 public static class ReductionStudy
 {
-    /// <summary>Accelerations are tried with ramps to this share of the greatest safe rate at most: near that rate the speed itself takes the torque.</summary>
+    /// <summary>Accelerations are tried at this share of the closed form's greatest rate at most: near that rate the speed itself takes the torque.</summary>
     public const double AccelerationRateShare = 0.5;
 
     private const double RatesShare = 0.3, AccelerationsShare = 0.3, CausesShare = 0.05;
@@ -29,7 +29,8 @@ public static class ReductionStudy
         ArgumentNullException.ThrowIfNull(options);
         double own = setup.Axis(axis).Train.TotalRatio;
         var batch = new ReductionBatch(axis, options);
-        ReductionWork[] works = [.. options.TotalRatios.Append(own).Distinct().Order().Select(ratio => new ReductionWork(setup, axis, ratio, options.MarginShare))];
+        var law = new ReductionLaw(setup, axis, options.MarginShare);
+        ReductionWork[] works = [.. options.TotalRatios.Append(own).Distinct().Order().Select(ratio => new ReductionWork(setup, axis, law, ratio, options.MarginShare))];
         batch.Search(works, work => work.Rates, (work, rate) => work.AtRate(rate), 0.0, RatesShare, (work, rate, end) => work.TakeRate(rate, end));
         foreach (ReductionWork work in works)
         {
@@ -41,13 +42,13 @@ public static class ReductionStudy
         options.Progress?.Invoke(RatesShare + AccelerationsShare + CausesShare);
         ReductionPoint[] points = Moves(works, options);
         options.Progress?.Invoke(1.0);
-        ReductionMatch match = ReductionMatch.Of(setup, axis, options.MarginShare);
         return new ReductionResult
         {
             Points = points,
             Own = points.Single(point => point.Facts.TotalReduction == own),
-            Match = match,
-            AtOptimum = double.IsFinite(match.OptimumRatio) ? ReductionLaw.At(setup, axis, match.OptimumRatio, options.MarginShare) : null,
+            Match = law.Match,
+            AtOptimum = double.IsFinite(law.Match.OptimumRatio) ? law.At(law.Match.OptimumRatio) : null,
+            Window = ReductionWindow.Of(setup, axis, options.MarginShare),
             MarginShare = options.MarginShare,
             MovesRun = batch.MovesRun + points.Count(point => point.OwnMove is not null),
         };
@@ -83,6 +84,7 @@ public static class ReductionStudy
             AccelerationFailure = work.AccelerationEnd,
             AccelerationTriedAtRadiansPerSecond = work.AccelerationRate,
             TorqueAtSlewNewtonMetres = work.Gain * CurveStudy.PullOut(work.Setup, work.Axis, speed > work.Model.Drive.ChangeoverRadiansPerSecond, speed),
+            OwnShares = ReductionCause.Hardest(work.Setup, work.Axis),
             OwnMove = outcome?.Verdict,
             OwnMargin = outcome?.Margin.Value ?? double.NaN,
             OwnLoadFactor = outcome is { Verdict: Verdict.Arrives } && move is not null ? LoadFactorStudy.Of(work.Setup, work.Axis, move.Step.StepSeconds) : null,

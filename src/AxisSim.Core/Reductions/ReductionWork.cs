@@ -13,13 +13,13 @@ internal sealed class ReductionWork
     private readonly Dictionary<double, BatchEnd> _accelerationEnds = [];
     private readonly EnvelopeLimit _limit;
 
-    public ReductionWork(MountSetup setup, MountAxis axis, double totalRatio, double marginShare)
+    public ReductionWork(MountSetup setup, MountAxis axis, ReductionLaw law, double totalRatio, double marginShare)
     {
         Axis = axis;
         Setup = ReductionTrain.With(setup, axis, totalRatio);
         Loaded = Arrival.Loaded(Setup, axis, 1.0 / (1.0 - marginShare));
-        Facts = ReductionLaw.At(setup, axis, totalRatio, marginShare);
-        Gain = totalRatio * ReductionMatch.Of(setup, axis, marginShare).DrivingEfficiency;
+        Facts = law.At(totalRatio);
+        Gain = totalRatio * law.Match.DrivingEfficiency;
         (double top, _limit) = EnvelopeStudy.Top(Setup, axis, Model.Motion.RampInUseSeconds);
 
         // Where the closed form sees no rate at all, the simulation is asked from a tenth of the file's own on: it may know better.
@@ -91,8 +91,13 @@ internal sealed class ReductionWork
             return;
         }
 
-        AccelerationRate = Math.Max(Math.Min(Model.Motion.SlewRateRadiansPerSecond, ReductionStudy.AccelerationRateShare * safe), Model.Motion.StartRateRadiansPerSecond);
-        double formula = Facts.AccelerationRadiansPerSecondSquared;
-        Accelerations = new EdgeScan(0.5 * formula, 3.0 * formula);
+        AxisMotion motion = Model.Motion;
+        double most = Math.Min(motion.SlewRateRadiansPerSecond, ReductionStudy.AccelerationRateShare * Facts.RateRadiansPerSecond);
+        AccelerationRate = Math.Max(Rates.FirstBad is null ? most : Math.Min(most, safe), motion.StartRateRadiansPerSecond);
+        double top = (motion with { SlewRateRadiansPerSecond = AccelerationRate, RampSeconds = SwingSeconds, AccelerationRadiansPerSecondSquared = null }).PeakAcceleration;
+        Accelerations = new EdgeScan(Math.Min(0.8 * Facts.AccelerationRadiansPerSecondSquared, top), top);
     }
+
+    /// <summary>One swing of the axis on the stiffness of its train, s: a shorter ramp is a jolt that the train takes up, and no acceleration of the axis.</summary>
+    private double SwingSeconds => 2.0 * Math.PI * Math.Sqrt(Setup.Load.Inertia(Axis, Setup.Move.Start.DeclinationRadians) / Model.Train.StiffnessNewtonMetresPerRadian);
 }

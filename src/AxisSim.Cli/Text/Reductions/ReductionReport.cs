@@ -30,7 +30,14 @@ internal sealed record ReductionReport
 
     public required double MaximumPulseRateHertz { get; init; }
 
+    public required double SupplyVolts { get; init; }
+
+    public required int Microsteps { get; init; }
+
     public required ReductionResult Result { get; init; }
+
+    /// <summary>Ratio of the stage that is changed, at a total reduction.</summary>
+    public double StageRatioAt(double totalReduction) => totalReduction / Result.Own.Facts.TotalReduction * Result.Own.Facts.LastStageRatio;
 
     /// <summary>Puts the report together.</summary>
     public static ReductionReport Of(MountSetup setup, MountAxis axis, string file, string[] settings, ReductionResult result)
@@ -48,6 +55,8 @@ internal sealed record ReductionReport
             RampSeconds = model.Motion.RampInUseSeconds,
             ToleranceRadians = setup.Move.SettleToleranceRadians,
             MaximumPulseRateHertz = model.Drive.MaximumPulseRateHertz,
+            SupplyVolts = model.Drive.SupplyVolts,
+            Microsteps = model.Drive.MicrostepsPerFullStep,
             Result = result,
         };
     }

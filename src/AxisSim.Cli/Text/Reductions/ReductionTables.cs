@@ -60,7 +60,7 @@ internal static class ReductionTables
     private static void Marks(Page page, ReductionReport report)
     {
         IReadOnlyList<ReductionPoint> points = report.Result.Points;
-        page.Text($"* the reduction in the file. \"paper\" is the closed form, \"simulated\" the greatest that arrives of those tried, with every smaller one: rates with the ramp of {Units.Time(report.RampSeconds)} in the file, accelerations at {Units.Rate(report.SlewRateRadiansPerSecond)} or at half the simulated rate where that is less. Torques are those at the axis, after the losses of the train.");
+        page.Text($"* the reduction in the file. \"paper\" is the closed form, \"simulated\" the greatest that arrives of those tried, with every smaller one: rates with the ramp of {Units.Time(report.RampSeconds)} in the file, accelerations at {Units.Rate(report.SlewRateRadiansPerSecond)}, or less where that is too fast, and with no ramp shorter than one swing of the axis on its train (\"over\": it ended there). Torques are those at the axis, after the losses of the train.");
         page.Text("Friction lag: how far off its command, to either side, dry friction can hold the resting axis. Inertia ratio: axis and worm shaft seen at the motor, over the motor's own. Margin, load factor and settling are those of the move in the file.");
         if (points.Any(point => point.Facts.LastStageRatio < 1.0))
         {

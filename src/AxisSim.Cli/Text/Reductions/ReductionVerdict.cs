@@ -25,7 +25,7 @@ internal static class ReductionVerdict
 
         string match = $"the inertia-matched one of {Say.Number(best)}";
         return own > best * Matched ? $"your reduction of {Say.Number(own, 4)} is {Say.Number(own / best, 2)} times {match}."
-            : own < best / Matched ? $"your reduction of {Say.Number(own, 4)} is {Say.Number(best / own, 2)} times below {match}."
+            : own < best / Matched ? $"your reduction of {Say.Number(own, 4)} is {Say.Number(best / own, 2)} times smaller than {match}."
             : $"your reduction of {Say.Number(own, 4)} is about {match}.";
     }
 
@@ -47,7 +47,8 @@ internal static class ReductionVerdict
         ReductionBound.Imbalance => "the imbalance",
         ReductionBound.Inertia => "inertia",
         ReductionBound.Clutch => "the clutch",
-        ReductionBound.Resonance => "a resonance of the rotor",
+        ReductionBound.Resonance => "a resonance: the rotor swings out of step",
+        ReductionBound.FullStepping => "the resonance of full-stepping",
         ReductionBound.Combined => "all loads together",
         ReductionBound.PulseRate => "the controller's pulse rate",
         ReductionBound.MoveLength => "the length of the move",
@@ -63,6 +64,7 @@ internal static class ReductionVerdict
         ReductionBound.Inertia => "inertia",
         ReductionBound.Clutch => "clutch",
         ReductionBound.Resonance => "resonance",
+        ReductionBound.FullStepping => "full steps",
         ReductionBound.Combined => "all loads",
         ReductionBound.PulseRate => "pulses",
         ReductionBound.MoveLength => "move",
