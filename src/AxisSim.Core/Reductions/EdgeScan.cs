@@ -17,14 +17,16 @@ internal sealed class EdgeScan
     private const int Inner = 3;
 
     private readonly SortedDictionary<double, bool> _answers = [];
+    private readonly double _least;
     private readonly double _guess;
     private readonly double _top;
     private int _round;
 
     /// <summary>A search.</summary>
+    /// <param name="least">Least value that may be tried.</param>
     /// <param name="guess">Where the edge is expected.</param>
     /// <param name="top">Greatest value that may be tried.</param>
-    public EdgeScan(double guess, double top) => (_guess, _top) = (Math.Min(guess, top), top);
+    public EdgeScan(double least, double guess, double top) => (_least, _guess, _top) = (least, Math.Clamp(guess, Math.Min(least, top), top), top);
 
     /// <summary>The least bad value; null when there is none.</summary>
     public double? FirstBad => _answers.Where(pair => !pair.Value).Select(pair => (double?)pair.Key).FirstOrDefault();
@@ -38,7 +40,7 @@ internal sealed class EdgeScan
     /// <summary>What to try next; empty when the search is over.</summary>
     public IReadOnlyList<double> Next()
     {
-        if (!(_guess > 0.0))
+        if (!(_guess > 0.0 && _least <= _top))
         {
             return [];
         }
@@ -60,5 +62,5 @@ internal sealed class EdgeScan
     }
 
     private double[] Within(IEnumerable<double> shares) =>
-        [.. shares.Select(share => Math.Min(_top, share * _guess)).Distinct().Where(value => !_answers.ContainsKey(value))];
+        [.. shares.Select(share => Math.Clamp(share * _guess, _least, _top)).Distinct().Where(value => !_answers.ContainsKey(value))];
 }

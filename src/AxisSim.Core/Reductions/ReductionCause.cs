@@ -8,13 +8,17 @@ namespace AxisSim.Core.Reductions;
 
 /// <summary>What stands against a greater rate: the first rate that fails is run again with one thing changed at a time.</summary>
 /// <remarks>
-/// The clutch, if it slips; resonance, when the closed form has far more torque than is needed at the hardest moment, that of full-stepping when microstepping
-/// throughout cures it; the supply, if ten times the voltage cures; else the greatest torque among the loads whose absence cures; else several together.
+/// The clutch, if it slips. Where the closed form has far more torque than is needed at the hardest moment, and has not lost half of it to the speed: full-stepping,
+/// when microstepping throughout cures. Then the supply, if ten times the voltage cures; resonance, if the torque would do by far; the greatest torque among the loads
+/// whose absence cures; else several together.
 /// </remarks>
 internal static class ReductionCause
 {
     /// <summary>Below this share of the closed form, the torque would do by far (as in the study of failures).</summary>
     private const double FarMore = 0.6;
+
+    /// <summary>Below this share of the torque at rest, the speed has taken most of it (a choice of ours).</summary>
+    private const double Half = 0.5;
 
     private static readonly Counterfactual[] s_changes = [Counterfactual.AmpleVoltage, Counterfactual.WithoutImbalance, Counterfactual.WithoutFriction, Counterfactual.TenthOfInertia, Counterfactual.WithoutFullStepping];
 
@@ -38,12 +42,12 @@ internal static class ReductionCause
             {
                 BatchEnd.ClutchSlips => ReductionBound.Clutch,
                 BatchEnd.NotWorkable or BatchEnd.Broken => ReductionBound.NotSimulated,
-                _ => Of(work.Shares, arrives),
+                _ => Of(work.Shares, work.Facts.TorqueAtRestNewtonMetres / work.Gain, arrives),
             };
         }
     }
 
-    private static ReductionBound Of(TorqueShares shares, bool[] arrives)
+    private static ReductionBound Of(TorqueShares shares, double torqueAtRest, bool[] arrives)
     {
         (ReductionBound Bound, double Torque, bool Cures)[] loads =
         [
@@ -52,8 +56,11 @@ internal static class ReductionCause
             (ReductionBound.Inertia, shares.InertiaNewtonMetres, arrives[3]),
         ];
         (ReductionBound Bound, double Torque, bool Cures)[] curing = [.. loads.Where(load => load.Cures)];
-        return loads.Sum(load => load.Torque) + shares.WindNewtonMetres < FarMore * shares.AvailableNewtonMetres ? arrives[4] ? ReductionBound.FullStepping : ReductionBound.Resonance
+        bool spent = shares.AvailableNewtonMetres < Half * torqueAtRest;
+        bool plenty = loads.Sum(load => load.Torque) + shares.WindNewtonMetres < FarMore * shares.AvailableNewtonMetres;
+        return plenty && !spent && arrives[4] ? ReductionBound.FullStepping
             : arrives[0] ? ReductionBound.SupplyVoltage
+            : plenty ? ReductionBound.Resonance
             : curing.Length > 0 ? curing.MaxBy(load => load.Torque).Bound
             : ReductionBound.Combined;
     }

@@ -17,6 +17,9 @@ public static class ReductionStudy
     /// <summary>Accelerations are tried at this share of the closed form's greatest rate at most: near that rate the speed itself takes the torque.</summary>
     public const double AccelerationRateShare = 0.5;
 
+    /// <summary>Rates below this share of the scenario's own are not tried: such moves take longest and teach nothing more.</summary>
+    public const double LeastRateShare = 0.1;
+
     private const double RatesShare = 0.3, AccelerationsShare = 0.3, CausesShare = 0.05;
 
     /// <summary>Runs the study.</summary>
@@ -73,6 +76,7 @@ public static class ReductionStudy
         AxisResult? move = MoveStudy.Step(work.Setup, work.Axis, stepSeconds).Workable ? MoveStudy.Run(work.Setup, work.Axis, new MoveOptions { StepSeconds = stepSeconds, Explain = false }) : null;
         AxisOutcome? outcome = move is { Broken: null } ? move.Outcome : null;
         double speed = work.Facts.MotorSpeedRadiansPerSecond;
+        bool full = speed > work.Model.Drive.ChangeoverRadiansPerSecond;
         return new ReductionPoint
         {
             Facts = work.Facts,
@@ -83,7 +87,7 @@ public static class ReductionStudy
             SafeAccelerationRadiansPerSecondSquared = work.Accelerations.LastGood ?? double.NaN,
             AccelerationFailure = work.AccelerationEnd,
             AccelerationTriedAtRadiansPerSecond = work.AccelerationRate,
-            TorqueAtSlewNewtonMetres = work.Gain * CurveStudy.PullOut(work.Setup, work.Axis, speed > work.Model.Drive.ChangeoverRadiansPerSecond, speed),
+            TorqueAtSlewNewtonMetres = work.Gain * new PullOutRun(work.Model.Motor, work.Model.Drive, work.PullOutInertia, speed, full).Torque(),
             OwnShares = ReductionCause.Hardest(work.Setup, work.Axis),
             OwnMove = outcome?.Verdict,
             OwnMargin = outcome?.Margin.Value ?? double.NaN,

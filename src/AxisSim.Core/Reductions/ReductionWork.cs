@@ -1,5 +1,6 @@
 using AxisSim.Core.Batches;
 using AxisSim.Core.Envelopes;
+using AxisSim.Core.Gearing;
 using AxisSim.Core.Motion;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
@@ -22,10 +23,11 @@ internal sealed class ReductionWork
         Gain = totalRatio * law.Match.DrivingEfficiency;
         (double top, _limit) = EnvelopeStudy.Top(Setup, axis, Model.Motion.RampInUseSeconds);
 
-        // Where the closed form sees no rate at all, the simulation is asked from a tenth of the file's own on: it may know better.
-        double guess = Facts.RateRadiansPerSecond > 0.0 ? Facts.RateRadiansPerSecond : 0.1 * Model.Motion.SlewRateRadiansPerSecond;
-        Rates = new EdgeScan(guess, top);
-        Accelerations = new EdgeScan(0.0, 0.0);
+        // Where the closed form sees no rate at all, the simulation is asked about the file's own: it may know better.
+        double own = Model.Motion.SlewRateRadiansPerSecond;
+        double guess = Facts.RateRadiansPerSecond > 0.0 ? Facts.RateRadiansPerSecond : own;
+        Rates = new EdgeScan(Math.Max(ReductionStudy.LeastRateShare * own, Model.Motion.StartRateRadiansPerSecond), guess, top);
+        Accelerations = new EdgeScan(0.0, 0.0, 0.0);
     }
 
     public MountAxis Axis { get; }
@@ -40,6 +42,19 @@ internal sealed class ReductionWork
 
     /// <summary>Axis torque per motor torque when driving.</summary>
     public double Gain { get; }
+
+    /// <summary>
+    /// Inertia for the simulated pull-out torque, kg m2: that of the rotor's side, at most doubled by the load. A load of a thousand times the rotor's inertia, rigidly geared
+    /// to it, falls back so slowly that the torque would read too high; through the elastic train the rotor does not feel it in that way.
+    /// </summary>
+    public double PullOutInertia
+    {
+        get
+        {
+            double rotor = Model.Motor.RotorInertiaKilogramSquareMetres + Model.Train.ReflectedTrainInertia;
+            return rotor + Math.Min(rotor, Model.Train.ReflectedToMotor(Setup.Load.Inertia(Axis, Setup.Move.Start.DeclinationRadians)));
+        }
+    }
 
     public AxisModel Model => Setup.Axis(Axis);
 
@@ -95,7 +110,7 @@ internal sealed class ReductionWork
         double most = Math.Min(motion.SlewRateRadiansPerSecond, ReductionStudy.AccelerationRateShare * Facts.RateRadiansPerSecond);
         AccelerationRate = Math.Max(Rates.FirstBad is null ? most : Math.Min(most, safe), motion.StartRateRadiansPerSecond);
         double top = (motion with { SlewRateRadiansPerSecond = AccelerationRate, RampSeconds = SwingSeconds, AccelerationRadiansPerSecondSquared = null }).PeakAcceleration;
-        Accelerations = new EdgeScan(Math.Min(0.8 * Facts.AccelerationRadiansPerSecondSquared, top), top);
+        Accelerations = new EdgeScan(0.0, Math.Min(0.8 * Facts.AccelerationRadiansPerSecondSquared, top), top);
     }
 
     /// <summary>One swing of the axis on the stiffness of its train, s: a shorter ramp is a jolt that the train takes up, and no acceleration of the axis.</summary>

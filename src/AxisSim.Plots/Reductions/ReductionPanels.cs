@@ -16,7 +16,16 @@ internal static class ReductionPanels
     /// <summary>A panel shows at most this many decades below its greatest value: a point far below would press all else together.</summary>
     private const double MostDecades = 6.0;
 
-    private sealed record Line(string Label, Look Look, Func<ReductionPoint, double> Value);
+    /// <summary>The inertia match is shown when it is no further beyond the points than this factor.</summary>
+    private const double FarthestMatch = 10.0;
+
+    /// <summary>A line of what was simulated, or of a closed form, which goes on to the inertia match.</summary>
+    private sealed record Line(string Label, Look Look, Func<ReductionPoint, double>? Simulated, Func<ReductionFacts, double>? Paper = null)
+    {
+        public IEnumerable<(double Reduction, double Value)> Points(ReductionPicture picture) => Simulated is { } simulated
+            ? picture.Result.Points.Select(point => (point.Facts.TotalReduction, simulated(point)))
+            : picture.Result.Points.Select(point => point.Facts).Concat(Match(picture)).OrderBy(facts => facts.TotalReduction).Select(facts => (facts.TotalReduction, Paper!(facts)));
+    }
 
     /// <summary>Makes the panels, from above: rate, acceleration, torque, resolution.</summary>
     public static IReadOnlyList<Panel> Create(ReductionPicture picture)
@@ -27,25 +36,25 @@ internal static class ReductionPanels
         [
             Panel(picture, "Greatest slew rate", "Rate, deg/s", null, picture.AskedRateRadiansPerSecond * degrees, "in the file",
                 new("simulated", Looks.ReductionSimulated, point => point.SafeRateRadiansPerSecond * degrees),
-                new("closed form", Looks.ReductionPaper, point => point.Facts.RateRadiansPerSecond * degrees),
-                new("pulse limit", Looks.ReductionPulses, point => point.Facts.PulseLimitRadiansPerSecond * degrees)),
+                new("closed form", Looks.ReductionPaper, null, facts => facts.RateRadiansPerSecond * degrees),
+                new("pulse limit", Looks.ReductionPulses, null, facts => facts.PulseLimitRadiansPerSecond * degrees)),
             Panel(picture, "Greatest acceleration", "Accel., deg/s\u00b2", null, picture.AskedAccelerationRadiansPerSecondSquared * degrees, "in the file",
-                new("simulated", Looks.ReductionSimulated, point => point.SafeAccelerationRadiansPerSecondSquared * degrees),
-                new("closed form", Looks.ReductionPaper, point => point.Facts.AccelerationRadiansPerSecondSquared * degrees)),
+                new(SimulatedAcceleration(picture), Looks.ReductionSimulated, point => point.SafeAccelerationRadiansPerSecondSquared * degrees),
+                new("closed form", Looks.ReductionPaper, null, facts => facts.AccelerationRadiansPerSecondSquared * degrees)),
             Panel(picture, "Torque at the axis", "Torque, N m", null, picture.Result.Own.Facts.NeededAtSlewNewtonMetres, "needed at the slew rate",
                 new("at the slew rate, simulated", Looks.ReductionSimulated, point => point.TorqueAtSlewNewtonMetres),
-                new("at rest", Looks.ReductionPaper, point => point.Facts.TorqueAtRestNewtonMetres)),
+                new("at rest", Looks.ReductionPaper, null, facts => facts.TorqueAtRestNewtonMetres)),
             Panel(picture, "Resolution", "Angle, arcsec", "Total reduction, motor turns per axis turn", picture.ToleranceRadians * arcseconds, "settling band",
-                new("full step", Looks.ReductionPaper, point => point.Facts.FullStepRadians * arcseconds),
-                new("microstep", Looks.ReductionSimulated, point => point.Facts.MicrostepRadians * arcseconds),
-                new("friction lag", Looks.ReductionPulses, point => point.Facts.FrictionLagRadians * arcseconds)),
+                new("full step", Looks.ReductionPaper, null, facts => facts.FullStepRadians * arcseconds),
+                new("microstep", Looks.ReductionSimulated, null, facts => facts.MicrostepRadians * arcseconds),
+                new("friction lag", Looks.ReductionPulses, null, facts => facts.FrictionLagRadians * arcseconds)),
         ];
     }
 
     private static Panel Panel(ReductionPicture picture, string heading, string title, string? below, double level, string levelLabel, params Line[] lines)
     {
-        double[] reductions = [.. picture.Result.Points.Select(point => point.Facts.TotalReduction)];
-        double[] values = [.. lines.SelectMany(line => picture.Result.Points.Select(line.Value)).Append(level).Where(CanBeDrawn)];
+        double[] reductions = [.. picture.Result.Points.Select(point => point.Facts).Concat(Match(picture)).Select(facts => facts.TotalReduction)];
+        double[] values = [.. lines.SelectMany(line => line.Points(picture)).Select(point => point.Value).Append(level).Where(CanBeDrawn)];
         Span x = new(reductions.Min() / ReductionRoom, reductions.Max() * ReductionRoom);
         double top = (values.Length > 0 ? values.Max() : 1.0) * ValueRoom;
         Span y = new(Math.Max(top * Math.Pow(10.0, -MostDecades), (values.Length > 0 ? values.Min() : 1.0) / ValueRoom), top);
@@ -58,7 +67,7 @@ internal static class ReductionPanels
 
         foreach (Line line in lines)
         {
-            List<DataPoint> points = [.. picture.Result.Points.Select(point => Point(point.Facts.TotalReduction, line.Value(point), y))];
+            List<DataPoint> points = [.. line.Points(picture).Select(point => Point(point.Reduction, point.Value, y))];
             if (points.Any(point => point.IsDefined()))
             {
                 model.Series.Add(Marks.Line(line.Look, points));
@@ -82,6 +91,17 @@ internal static class ReductionPanels
 
         return new Panel(heading, legend, model, Height);
     }
+
+    /// <summary>The closed forms at the inertia match, when it lies near enough to be drawn.</summary>
+    private static IEnumerable<ReductionFacts> Match(ReductionPicture picture)
+    {
+        double[] reductions = [.. picture.Result.Points.Select(point => point.Facts.TotalReduction)];
+        return picture.Result.AtOptimum is { } best && best.TotalReduction <= FarthestMatch * reductions.Max() && best.TotalReduction >= reductions.Min() / FarthestMatch ? [best] : [];
+    }
+
+    // Where no acceleration fails, the line is flat, for no ramp is shorter than a swing of the train.
+    private static string SimulatedAcceleration(ReductionPicture picture) =>
+        picture.Result.Points.Any(point => double.IsFinite(point.SafeAccelerationRadiansPerSecondSquared) && point.AccelerationFailure is null) ? "simulated; flat: end of the search" : "simulated";
 
     private static bool CanBeDrawn(double value) => value > 0.0 && double.IsFinite(value);
 

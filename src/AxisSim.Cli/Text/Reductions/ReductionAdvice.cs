@@ -29,10 +29,12 @@ internal static class ReductionAdvice
         page.Text("Another reduction changes backlash and stiffness seen at the axis and the noise of the belt as well, and a belt has only so many ratios: the makers' data come before these figures. A slew rate with margin says nothing of settling and heat: look at both with axissim simulate.", indent: 2);
     }
 
+    /// <summary>The middle of what does on paper; null when the scenario's own reduction does already.</summary>
     private static double? Middle(ReductionReport report)
     {
         ReductionWindow window = report.Result.Window;
-        return window.Least <= window.Most && double.IsFinite(window.Most) ? Math.Sqrt(window.Least * window.Most) : null;
+        double own = report.Result.Own.Facts.TotalReduction;
+        return window.Least <= window.Most && double.IsFinite(window.Most) && (own < window.Least || own > window.Most) ? Math.Sqrt(window.Least * window.Most) : null;
     }
 
     private static (string Words, string Setting) AgainstTheBound(ReductionReport report)

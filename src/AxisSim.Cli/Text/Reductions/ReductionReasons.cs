@@ -1,3 +1,4 @@
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Reductions;
 using AxisSim.Core.Studies;
 
@@ -6,6 +7,9 @@ namespace AxisSim.Cli.Text.Reductions;
 /// <summary>Which reductions do, and why inertia has so little to say in it.</summary>
 internal static class ReductionReasons
 {
+    /// <summary>No train reaches beyond.</summary>
+    private const double GreatestWorthTelling = 1e5;
+
     /// <summary>Writes both parts.</summary>
     public static void Write(Page page, ReductionReport report)
     {
@@ -15,7 +19,11 @@ internal static class ReductionReasons
         page.Text(InWindow(report));
         page.Heading($"{axis}: why");
         page.Item("-", Match(report));
-        page.Item("-", Price(report));
+        if (report.Result.AtOptimum is { } best)
+        {
+            page.Item("-", Price(report.Result.Own.Facts, best));
+        }
+
         page.Item("-", Torques(report));
         page.Item("-", Bounds(report));
     }
@@ -23,14 +31,14 @@ internal static class ReductionReasons
     private static IEnumerable<(string, string)> Window(ReductionReport report)
     {
         ReductionWindow window = report.Result.Window;
-        string margin = Units.Percent(report.Result.MarginShare), rate = Units.Rate(report.SlewRateRadiansPerSecond), band = Units.SmallAngle(report.ToleranceRadians);
+        string margin = ReductionVerdict.InHand(report), rate = Units.Rate(report.SlewRateRadiansPerSecond), band = Units.SmallAngle(report.ToleranceRadians);
         return
         [
-            ("friction, imbalance", $"{From(window.LeastByLoad)} the motor carries them with {margin} of its torque in hand"),
-            ("inertia", $"{From(window.LeastByInertia)} it also gives the {Acceleration(report.AccelerationRadiansPerSecondSquared)} asked for, at low speed{(double.IsFinite(window.MostByInertia) && window.MostByInertia < 1e6 ? $"; above {Say.Number(window.MostByInertia)} the rotor takes too much of it" : "")}"),
+            ("friction, imbalance", $"{From(window.LeastByLoad)} the motor carries them {margin}"),
+            ("inertia", $"{From(window.LeastByInertia)} it also gives the {Acceleration(report.AccelerationRadiansPerSecondSquared)} asked for, at low speed{(window.MostByInertia < GreatestWorthTelling ? $"; above {Say.Number(window.MostByInertia)} the rotor takes too much of it" : "")}"),
             ("resolution: friction", $"{From(window.LeastByFrictionLag)} friction cannot hold the resting axis more than the settling band of {band} off its command"),
             ("resolution: microstep", $"{From(window.LeastByMicrostep)} a microstep is no more than that band"),
-            ("supply voltage", $"{UpTo(window.MostBySupply)} the motor has the torque for {rate} and its ramp, with {margin} in hand"),
+            ("supply voltage", $"{UpTo(window.MostBySupply)} the motor has the torque for {rate} and its ramp, {margin}"),
             ("pulse rate", double.IsFinite(window.MostByPulses) ? $"{UpTo(window.MostByPulses)} the controller can pulse {rate}" : "no limit is given"),
         ];
     }
@@ -49,7 +57,9 @@ internal static class ReductionReasons
         }
 
         string all = $"All together: {Say.Number(window.Least)} to {Say.Number(window.Most)}; your {Say.Number(own, 4)} ";
-        return all + (own < window.Least ? "is below it." : own > window.Most ? "is above it." : "is within.");
+        string[] failing = [.. report.Result.Points.Where(point => point.Facts.TotalReduction >= window.Least && point.Facts.TotalReduction <= window.Most && point.OwnMove is not (null or Verdict.Arrives)).Select(point => Say.Number(point.Facts.TotalReduction, 4))];
+        string but = failing.Length == 0 ? "" : $" But the simulated move does not arrive and settle at {Say.List(failing)}: paper knows no resonance and no swing.";
+        return all + (own < window.Least ? "is below it." : own > window.Most ? "is above it." : "is within.") + but;
     }
 
     private static string Match(ReductionReport report)
@@ -61,21 +71,15 @@ internal static class ReductionReasons
             return start + " The motor has no torque, so nothing is accelerated at any reduction.";
         }
 
-        string counted = $"With {Units.AxisTorque(match.LoadTorqueNewtonMetres)} of friction, imbalance and wind, {Units.Percent(match.DrivingEfficiency)} efficiency of the train and {Units.Percent(report.Result.MarginShare)} of the torque in hand the acceleration is greatest at {Say.Number(match.OptimumRatio, 4)}: {Acceleration(best.AccelerationRadiansPerSecondSquared)}.";
+        string counted = $"With {Units.AxisTorque(match.LoadTorqueNewtonMetres)} of friction, imbalance and wind and {Units.Percent(match.DrivingEfficiency)} efficiency of the train, and {ReductionVerdict.InHand(report)}, the acceleration is greatest at {Say.Number(match.OptimumRatio, 4)}: {Acceleration(best.AccelerationRadiansPerSecondSquared)}.";
         string here = own.AccelerationRadiansPerSecondSquared > 0.0
             ? $"At your {Say.Number(own.TotalReduction, 4)} it is {Acceleration(own.AccelerationRadiansPerSecondSquared)}, {Units.Percent(own.AccelerationRadiansPerSecondSquared / best.AccelerationRadiansPerSecondSquared)} of that; the file asks for {Acceleration(report.AccelerationRadiansPerSecondSquared)}, {Units.Percent(report.AccelerationRadiansPerSecondSquared / own.AccelerationRadiansPerSecondSquared)} of what there is."
             : $"At your {Say.Number(own.TotalReduction, 4)} there is none to spare; the file asks for {Acceleration(report.AccelerationRadiansPerSecondSquared)}.";
         return $"{start} {counted} {here}";
     }
 
-    private static string Price(ReductionReport report)
+    private static string Price(ReductionFacts own, ReductionFacts best)
     {
-        if (report.Result.AtOptimum is not { } best)
-        {
-            return "Nothing can be said of its price.";
-        }
-
-        ReductionFacts own = report.Result.Own.Facts;
         string pulses = double.IsFinite(best.PulseLimitRadiansPerSecond) ? $", and the controller's pulses end at {Units.Rate(best.PulseLimitRadiansPerSecond)} instead of {Units.Rate(own.PulseLimitRadiansPerSecond)}" : "";
         return $"What the match would change, on paper: torque at the axis at rest {Times(best.TorqueAtRestNewtonMetres / own.TorqueAtRestNewtonMetres)}, to {Units.AxisTorque(best.TorqueAtRestNewtonMetres)}; a full step from {Units.SmallAngle(own.FullStepRadians)} to {Units.SmallAngle(best.FullStepRadians)}; "
             + $"the greatest rate with the ramp of the file from {RateOrNone(own.RateRadiansPerSecond)} to {RateOrNone(best.RateRadiansPerSecond)}{pulses}.";
@@ -90,7 +94,7 @@ internal static class ReductionReasons
         ];
         double all = parts.Sum(part => part.Torque);
         string list = Say.List([.. parts.Where(part => part.Torque != 0.0 || part.Name == "the inertia").Select(part => $"{Units.ShaftTorque(Math.Round(part.Torque, 6))} for {part.Name}")]);
-        return $"Where the torque goes: at the hardest moment of the move in the file, on paper, the motor gives {Units.ShaftTorque(all)}: {list}. It has {Units.ShaftTorque(shares.AvailableNewtonMetres)} there.";
+        return $"Where the torque goes: at the hardest moment of the move in the file, on paper, the motor gives {Units.ShaftTorque(all)}: {list}. Inertia takes {Units.Percent(shares.InertiaNewtonMetres / all)} of it. The motor has {Units.ShaftTorque(shares.AvailableNewtonMetres)} there.";
     }
 
     private static string Bounds(ReductionReport report)

@@ -17,8 +17,6 @@ internal sealed record ReductionReport
     /// <summary>Key of the ratio of the stage that is changed; null when the scenario has no stage before the worm.</summary>
     public required string? StageKey { get; init; }
 
-    public required double WormReduction { get; init; }
-
     public required double SlewRateRadiansPerSecond { get; init; }
 
     public required double AccelerationRadiansPerSecondSquared { get; init; }
@@ -49,7 +47,6 @@ internal sealed record ReductionReport
             File = file,
             Settings = settings,
             StageKey = model.Train.Stages.Count > 0 ? $"{axis.Key()}.stages.{model.Train.Stages[^1].Name}.ratio" : null,
-            WormReduction = model.Train.Worm.Ratio,
             SlewRateRadiansPerSecond = model.Motion.SlewRateRadiansPerSecond,
             AccelerationRadiansPerSecondSquared = model.Motion.PeakAcceleration,
             RampSeconds = model.Motion.RampInUseSeconds,

@@ -11,9 +11,9 @@ internal static class ReductionTables
     {
         string axis = Say.Sentence(report.Axis.Words());
         IReadOnlyList<ReductionPoint> points = report.Result.Points;
-        page.Heading($"{axis}: how fast and how strong, with {Units.Percent(report.Result.MarginShare)} of the torque in hand for rate and acceleration");
+        page.Heading($"{axis}: how fast and how strong, {ReductionVerdict.InHand(report)} for rate and acceleration");
         page.Table(
-            ["reduction  ", "deg/s paper", "simulated", "what binds", "deg/s^2 paper", "simulated", "N m at rest", "at slew"],
+            ["reduction  ", "deg/s paper", "simulated", "what binds", "deg/s^2 paper", "simulated", "N m, rest", "at slew"],
             points.Select(point => (IReadOnlyList<string>)
             [
                 Reduction(point, report),
@@ -23,7 +23,7 @@ internal static class ReductionTables
             ]));
         page.Heading($"{axis}: how fine, and what becomes of the move in the file");
         page.Table(
-            ["reduction  ", "full step, arcsec", "microstep", "friction lag", "inertia ratio", "kHz  ", "margin", "load factor", "settles, s"],
+            ["reduction  ", "step, arcsec", "microstep", "lag", "inertia", "kHz  ", "margin", "load factor", "settles, s"],
             points.Select(point => (IReadOnlyList<string>)
             [
                 Reduction(point, report),
@@ -61,10 +61,10 @@ internal static class ReductionTables
     {
         IReadOnlyList<ReductionPoint> points = report.Result.Points;
         page.Text($"* the reduction in the file. \"paper\" is the closed form, \"simulated\" the greatest that arrives of those tried, with every smaller one: rates with the ramp of {Units.Time(report.RampSeconds)} in the file, accelerations at {Units.Rate(report.SlewRateRadiansPerSecond)}, or less where that is too fast, and with no ramp shorter than one swing of the axis on its train (\"over\": it ended there). Torques are those at the axis, after the losses of the train.");
-        page.Text("Friction lag: how far off its command, to either side, dry friction can hold the resting axis. Inertia ratio: axis and worm shaft seen at the motor, over the motor's own. Margin, load factor and settling are those of the move in the file.");
+        page.Text("Step: a full step at the axis. Lag: how far off its command, to either side, dry friction can hold the resting axis. Inertia: axis and worm shaft seen at the motor, over the motor's own. Margin, load factor and settling are those of the move in the file.");
         if (points.Any(point => point.Facts.LastStageRatio < 1.0))
         {
-            page.Text($"u below {Say.Number(report.WormReduction, 4)}, the worm's own reduction times that of the other stages, the changed stage steps up: physics allows it, and belts do too.");
+            page.Text($"u below {Say.Number(report.Result.Own.Facts.TotalReduction / report.Result.Own.Facts.LastStageRatio, 4)} the stage before the worm steps up: physics allows it, and belts do too.");
         }
 
         if (points.Any(point => point.Facts.PulsesPerSecond > report.MaximumPulseRateHertz))

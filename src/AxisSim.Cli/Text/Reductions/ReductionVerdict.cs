@@ -29,10 +29,13 @@ internal static class ReductionVerdict
             : $"your reduction of {Say.Number(own, 4)} is about {match}.";
     }
 
+    /// <summary>The margin that is kept.</summary>
+    public static string InHand(ReductionReport report) => report.Result.MarginShare > 0.0 ? $"with {Units.Percent(report.Result.MarginShare)} of the torque in hand" : "with no torque in hand";
+
     private static string Binds(ReductionReport report)
     {
         ReductionPoint own = report.Result.Own;
-        string margin = report.Result.MarginShare > 0.0 ? $"With {Units.Percent(report.Result.MarginShare)} of the torque in hand" : "With no torque in hand";
+        string margin = Say.Sentence(InHand(report));
         string asked = $"the file asks for {Units.Rate(report.SlewRateRadiansPerSecond)}";
         return double.IsNaN(own.SafeRateRadiansPerSecond)
             ? $"{margin} NO RATE THAT WAS TRIED ARRIVES; {asked}. What binds is {Words(own.Bound)}."
@@ -47,7 +50,7 @@ internal static class ReductionVerdict
         ReductionBound.Imbalance => "the imbalance",
         ReductionBound.Inertia => "inertia",
         ReductionBound.Clutch => "the clutch",
-        ReductionBound.Resonance => "a resonance: the rotor swings out of step",
+        ReductionBound.Resonance => "the resonance of the rotor",
         ReductionBound.FullStepping => "the resonance of full-stepping",
         ReductionBound.Combined => "all loads together",
         ReductionBound.PulseRate => "the controller's pulse rate",
