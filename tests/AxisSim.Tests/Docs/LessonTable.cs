@@ -13,7 +13,8 @@ namespace AxisSim.Tests.Docs;
 /// <param name="Paper">From two or three digits, as worked in docs/lesson-reduction.md.</param>
 /// <param name="Program">The program's figure.</param>
 /// <param name="Unit">Unit of both.</param>
-internal sealed record LessonAnswer(int Question, string What, double Paper, double Program, string Unit);
+/// <param name="Said">How the page says it where it works it on paper; its last number is the answer.</param>
+internal sealed record LessonAnswer(int Question, string What, double Paper, double Program, string Unit, string Said);
 
 /// <summary>The tables of docs/lesson-reduction.md.</summary>
 internal static class LessonTable
@@ -73,17 +74,17 @@ internal static class LessonTable
         double pullOut = (1.0 - Margin) * PullOutLaw.OnDrive(model.Motor, model.Drive, false, model.Drive.SupplyVolts, speed);
         return
         [
-            new(1, "match without load and loss, sqrt(7.16/3.8e-6)", Math.Sqrt(7.16 / 3.8e-6), heavyLaw.Match.TextbookRatio, ""),
-            new(1, "match with 1.76 N m and 40 % efficiency", 38.6 + Math.Sqrt((38.6 * 38.6) + (7.01 / (0.403 * 3.8e-6))), heavyLaw.Match.OptimumRatio, ""),
-            new(2, "greatest acceleration at 216", (9.84 - 1.76) / (0.071 + 7.01) / Degree, heavyLaw.Match.Acceleration(ratio) / Degree, "deg/s^2"),
-            new(2, "share of it that is asked for", 100.0 * 2.67 / 65.4, 100.0 * model.Motion.PeakAcceleration / heavyLaw.Match.Acceleration(ratio), "%"),
-            new(3, "friction lag at 216", (0.0138 + 0.004) / 0.1655 / 100.0 / 216.0 / Arcsecond, heavyLaw.FrictionLag(216.0) / Arcsecond, "arcsec"),
-            new(3, "friction lag at 108", (0.0276 + 0.004) / 0.1655 / 100.0 / 108.0 / Arcsecond, heavyLaw.FrictionLag(108.0) / Arcsecond, "arcsec"),
-            new(4, "reduction up to which 3 deg/s can be pulsed", 100e3 / 64.0 / 400.0 * 360.0 / 3.0, window.MostByPulses, ""),
-            new(4, "torque at 16.7 deg/s, less 30 %", 0.7 * ((0.1838 * 16.3 / 44.2) - (0.0338 * 63.0 * 3.3 / 1954.0) - 0.0046) * 1000.0, pullOut * 1000.0, "mN m"),
-            new(4, "torque needed there, at the end of the ramp", ((1.81 + (7.08 * 0.259)) / 87.1) * 1000.0, Need(heavyLaw, rate, ratio) * 1000.0, "mN m"),
-            new(5, "match of the light refractor", 2.97 + Math.Sqrt((2.97 * 2.97) + (0.652 / (0.407 * 2.6e-5))), lightLaw.Match.OptimumRatio, ""),
-            new(5, "its acceleration at 720, of the greatest", 100.0 * 1470.0 / 2360.0, 100.0 * lightLaw.Match.Acceleration(720.0) / lightLaw.Match.Acceleration(lightLaw.Match.OptimumRatio), "%"),
+            new(1, "match without load and loss, sqrt(7.16/3.8e-6)", Math.Sqrt(7.16 / 3.8e-6), heavyLaw.Match.TextbookRatio, "", "sqrt(7.16/3.8e-6) = 1373"),
+            new(1, "match with 1.76 N m and 40 % efficiency", 38.6 + Math.Sqrt((38.6 * 38.6) + (7.01 / (0.403 * 3.8e-6))), heavyLaw.Match.OptimumRatio, "", "38.6 + sqrt(38.6^2 + 7.01/(0.403 x 3.8e-6)) = 2178"),
+            new(2, "greatest acceleration at 216", (9.84 - 1.76) / (0.071 + 7.01) / Degree, heavyLaw.Match.Acceleration(ratio) / Degree, "deg/s^2", "8.08/7.08 = 1.14 rad/s^2 = 65"),
+            new(2, "share of it that is asked for", 100.0 * 2.67 / 65.4, 100.0 * model.Motion.PeakAcceleration / heavyLaw.Match.Acceleration(ratio), "%", "The file asks for 2.67 deg/s^2, 4.1"),
+            new(3, "friction lag at 216", (0.0138 + 0.004) / 0.1655 / 100.0 / 216.0 / Arcsecond, heavyLaw.FrictionLag(216.0) / Arcsecond, "arcsec", "over 100 teeth and 216: 5.0 urad or 1.03"),
+            new(3, "friction lag at 108", (0.0276 + 0.004) / 0.1655 / 100.0 / 108.0 / Arcsecond, heavyLaw.FrictionLag(108.0) / Arcsecond, "arcsec", "At 108 it is 3.65"),
+            new(4, "reduction up to which 3 deg/s can be pulsed", 100e3 / 64.0 / 400.0 * 360.0 / 3.0, window.MostByPulses, "", "3 deg/s is 1/120 turn a second, so 469"),
+            new(4, "torque at 16.7 deg/s, less 30 %", 0.7 * ((0.1838 * 16.3 / 44.2) - (0.0338 * 63.0 * 3.3 / 1954.0) - 0.0046) * 1000.0, pullOut * 1000.0, "mN m", "less the motor's own friction 0.0046, less 30 %: 41.7"),
+            new(4, "torque needed there, at the end of the ramp", ((1.81 + (7.08 * 0.259)) / 87.1) * 1000.0, Need(heavyLaw, rate, ratio) * 1000.0, "mN m", "= 3.64 N m, over 87.1: 41.8"),
+            new(5, "match of the light refractor", 2.97 + Math.Sqrt((2.97 * 2.97) + (0.652 / (0.407 * 2.6e-5))), lightLaw.Match.OptimumRatio, "", "2.97 + sqrt(2.97^2 + 0.652/(0.407 x 2.6e-5)) = 251"),
+            new(5, "its acceleration at 720, of the greatest", 100.0 * 1470.0 / 2360.0, 100.0 * lightLaw.Match.Acceleration(720.0) / lightLaw.Match.Acceleration(lightLaw.Match.OptimumRatio), "%", "1470 of 2360 deg/s^2 are left there, 62"),
         ];
     }
 

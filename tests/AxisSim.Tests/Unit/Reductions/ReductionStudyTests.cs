@@ -51,6 +51,15 @@ public sealed class ReductionStudyTests
 
     [Fact]
     [Trait("speed", "slow")]
+    public void A_margin_takes_from_rate_and_acceleration()
+    {
+        ReductionPoint with = Run(Heavy, 0.1, 0).Own, without = s_three.Value.Own;
+        Assert.InRange(with.SafeRateRadiansPerSecond, 0.1 * Degree, without.SafeRateRadiansPerSecond);
+        Assert.True(with.SafeAccelerationRadiansPerSecondSquared < without.SafeAccelerationRadiansPerSecondSquared);
+    }
+
+    [Fact]
+    [Trait("speed", "slow")]
     public void Threads_change_nothing_and_the_own_reduction_is_added()
     {
         ReductionResult one = Run(Heavy, 0.0, 1, 108.0, 432.0);
