@@ -41,6 +41,9 @@ internal static class CommandLine
             BalanceCommand.Create(host),
             EnvelopeCommand.Create(host),
             ReductionCommand.Create(host),
+            MapCommand.Create(host),
+            MergeCommand.Create(host),
+            ReportCommand.Create(host),
         };
         HelpOption help = root.Options.OfType<HelpOption>().Single();
         help.Action = new HelpPage((HelpAction)help.Action!);

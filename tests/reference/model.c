@@ -51,7 +51,11 @@ void evaluate(const Par *p, const Mode *m, double t, const double *y, Now *o)
         o->iac = p->I * cos(p->Nr * o->thc);
         o->ibc = p->I * sin(p->Nr * o->thc);
     }
+#ifdef SPEED_ONLY
+    o->V = p->Vs;
+#else
     o->V = p->Rs > 0 ? y[VBUS] : p->Vs;
+#endif
     o->ua = p->R * y[IA] + o->ea + p->L / p->tau * (o->iac - y[IA]);
     o->ub = p->R * y[IB] + o->eb + p->L / p->tau * (o->ibc - y[IB]);
     o->va = clamped(m->sgn[G_AHI], m->sgn[G_ALO], o->ua, o->V);
@@ -94,6 +98,7 @@ void derivative(const Par *p, const Mode *m, double t, const double *y, double *
         yd[DX] = y[WX] - o.wc / p->n;
         yd[WX] = p->Tcx > 0 && m->axis == 0 ? 0 : (o.axis_net - m->axis * p->Tcx) / p->Jx;
     }
+#ifndef SPEED_ONLY
     if (p->Rs > 0) {
         double in = m->sgn[G_BUS] > 0 ? (p->Vs - y[VBUS]) / p->Rs : 0;
         yd[VBUS] = (in - (o.va * y[IA] + o.vb * y[IB]) / y[VBUS]) / p->C;
@@ -101,6 +106,7 @@ void derivative(const Par *p, const Mode *m, double t, const double *y, double *
     yd[EIN] = o.va * y[IA] + o.vb * y[IB];
     yd[EDISS] = p->R * (y[IA] * y[IA] + y[IB] * y[IB]) + p->Bm * y[W] * y[W] + p->Dd * (y[W] - o.wc) * y[W] + friction * y[W]
         + o.TL * y[W] + (o.tm - o.tc) * o.xd + p->Bx * y[WX] * y[WX] + m->axis * p->Tcx * y[WX];
+#endif
 }
 
 void switching(const Par *p, const Mode *m, double t, const double *y, double *g)
@@ -116,7 +122,11 @@ void switching(const Par *p, const Mode *m, double t, const double *y, double *g
         g[G_RZERO] = r + v; g[G_RDBL] = r - v;
         g[G_LZERO] = l + v; g[G_LDBL] = l - v;
     }
+#ifdef SPEED_ONLY
+    g[G_BUS] = 1;
+#else
     g[G_BUS] = p->Rs > 0 ? p->Vs - y[VBUS] : 1;
+#endif
     g[G_LOST] = fabs(p->Nr * y[D]) - M_PI;
     int rubs = p->Tcm > 0 || p->etad < 1;
     g[G_SHAFT_A] = !rubs ? -1 : m->shaft ? y[W] : o.shaft_net - o.shaft_fp;

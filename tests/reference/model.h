@@ -3,7 +3,11 @@
 #ifndef MODEL_H
 #define MODEL_H
 
+#ifdef SPEED_ONLY                                               /* timed runs: no supply sag, no energy balance, no peaks */
+enum { IA, IB, D, W, DX, WX, NEQ };
+#else
 enum { IA, IB, D, W, DX, WX, VBUS, EIN, EDISS, NEQ };          /* states; D = th - thc, DX = thx - thc/n */
+#endif
 enum { G_AHI, G_ALO, G_BHI, G_BLO,                              /* u - V, u + V of each phase */
        G_RGAP, G_LGAP, G_RZERO, G_RDBL, G_LZERO, G_LDBL,        /* mesh contact and its damper limit */
        G_BUS, G_LOST, NSIGN,                                    /* supply diode; |load angle| = pi */

@@ -23,11 +23,17 @@ internal static class ArgumentCheck
             return problems;
         }
 
-        if (files.Count == 0)
+        bool several = command.Arguments is [{ Arity.MaximumNumberOfValues: > 1 }];
+        if (files.Count == 0 && several)
+        {
+            string name = command.Arguments[0].Name;
+            problems.Add($"no {name}: write axissim {command.Name} {name}..., where {name} is each of them: {command.Arguments[0].Description}");
+        }
+        else if (files.Count == 0)
         {
             problems.Add($"no FILE: write axissim {command.Name} FILE, where FILE is a scenario (axissim new FILE writes one to start from)");
         }
-        else if (files.Count > 1)
+        else if (files.Count > 1 && !several)
         {
             problems.Add($"one FILE is wanted, but there are {Say.Count(files.Count)}: {string.Join(", ", files)}; a value with spaces needs quotes around key and value, --set \"polar.motion.ramp_time=2 s\"");
         }

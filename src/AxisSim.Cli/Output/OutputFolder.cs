@@ -66,6 +66,12 @@ internal sealed class OutputFolder(string folder, Host host)
     public void Remove(string name)
     {
         host.Stop.ThrowIfCancellationRequested();
+        Delete(name);
+    }
+
+    /// <summary>The same, also when the user has asked to stop.</summary>
+    public void Delete(string name)
+    {
         try
         {
             File.Delete(Path.Combine(folder, name));

@@ -1,15 +1,11 @@
-using AxisSim.Core.Dynamics;
 using AxisSim.Core.Lanes;
-using AxisSim.Core.Motion;
-using AxisSim.Core.Outcomes;
-using AxisSim.Core.Studies;
 
 namespace AxisSim.Core.Batches;
 
 /// <summary>Runs many moves that do not depend on each other.</summary>
 /// <remarks>
-/// Outcomes are computed side by side in the machine's vector registers, moves with the same commands together. The results are the same bit for bit for
-/// any width, number of threads, order and grouping of the cases, and those of a single <see cref="MoveRun"/>.
+/// Moves are computed side by side in the machine's vector registers, those with the same commands together. The results are the same bit for bit for
+/// any width, number of threads, order and grouping of the cases, and those of a single run. A case ends where it fails: what is asked of it beyond that is NaN.
 /// </remarks>
 public static class BatchStudy
 {
@@ -28,14 +24,17 @@ public static class BatchStudy
         var parallel = new ParallelOptions { MaxDegreeOfParallelism = options.Threads > 0 ? options.Threads : Environment.ProcessorCount, CancellationToken = options.Stop };
         try
         {
-            if (options.Depth == BatchDepth.Settling)
+            var ready = new LaneCase[cases.Count];
+            Parallel.For(0, cases.Count, parallel, i => ready[i] = new LaneCase(i, cases[i], options.Depth, options.StepSeconds));
+            foreach (LaneCase item in ready.Where(item => !item.Choice.Workable))
             {
-                Parallel.For(0, cases.Count, parallel, i => Done(i, Settling(cases[i], options.StepSeconds)));
+                Done(item.Index, item.Result(BatchEnd.NotWorkable, double.NaN));
             }
-            else
-            {
-                Outcomes(cases, options, parallel, Done);
-            }
+
+            List<TeamPlan> teams = TeamPlan.Of(ready, LaneWidths.Of(options.Width), parallel.MaxDegreeOfParallelism);
+            using var engines = new ThreadLocal<ILaneEngine>(() => LaneWidths.Engine(options.Width, TeamPlan.MostLanes));
+            Parallel.ForEach(System.Collections.Concurrent.Partitioner.Create(teams, loadBalance: true), parallel, team =>
+                new LaneTeam(engines.Value!, team.Cases, team.Shared, (item, result) => Done(item.Index, result)).Run(options.Stop));
         }
         catch (AggregateException error) when (error.InnerExceptions.All(inner => inner is OperationCanceledException))
         {
@@ -44,38 +43,5 @@ public static class BatchStudy
         }
 
         return results;
-    }
-
-    private static void Outcomes(IReadOnlyList<BatchCase> cases, BatchOptions options, ParallelOptions parallel, Action<int, BatchResult> done)
-    {
-        var ready = new LaneCase[cases.Count];
-        Parallel.For(0, cases.Count, parallel, i => ready[i] = new LaneCase(i, cases[i], options.StepSeconds));
-        foreach (LaneCase item in ready.Where(item => !item.Choice.Workable))
-        {
-            done(item.Index, Result(item, BatchEnd.NotWorkable, double.NaN));
-        }
-
-        List<TeamPlan> teams = TeamPlan.Of(ready, LaneWidths.Of(options.Width), parallel.MaxDegreeOfParallelism);
-        using var engines = new ThreadLocal<ILaneEngine>(() => LaneWidths.Engine(options.Width, TeamPlan.MostLanes));
-        Parallel.ForEach(System.Collections.Concurrent.Partitioner.Create(teams, loadBalance: true), parallel, team =>
-            new LaneTeam(engines.Value!, team.Cases, team.Shared, (item, end, seconds) => done(item.Index, Result(item, end, seconds))).Run(options.Stop));
-    }
-
-    private static BatchResult Result(LaneCase item, BatchEnd end, double seconds) =>
-        new(end, end == BatchEnd.Arrives ? double.NaN : seconds, item.SlewSeconds, double.NaN, double.NaN);
-
-    private static BatchResult Settling(BatchCase item, double stepSeconds)
-    {
-        AxisResult result = MoveStudy.Run(item.Setup, item.Axis, new MoveOptions { StepSeconds = stepSeconds, Explain = false });
-        AxisOutcome outcome = result.Outcome;
-        BatchEnd end = !result.Step.Workable ? BatchEnd.NotWorkable : result.Broken is not null ? BatchEnd.Broken : outcome.Verdict switch
-        {
-            Verdict.Arrives => BatchEnd.Arrives,
-            Verdict.Stalls => BatchEnd.Stalls,
-            Verdict.ClutchSlips => BatchEnd.ClutchSlips,
-            _ => BatchEnd.DoesNotSettle,
-        };
-        double failed = outcome.Loss?.TimeSeconds ?? outcome.ClutchSlipSeconds ?? double.NaN;
-        return new BatchResult(end, failed, outcome.SlewSeconds, outcome.Settling?.AgainstRestSeconds ?? double.NaN, outcome.Power.ContinuousCelsius);
     }
 }

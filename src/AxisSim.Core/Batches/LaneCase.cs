@@ -1,6 +1,8 @@
 using AxisSim.Core.Dynamics;
 using AxisSim.Core.Lanes;
 using AxisSim.Core.Motion;
+using AxisSim.Core.Motors;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Studies;
 
 namespace AxisSim.Core.Batches;
@@ -11,10 +13,12 @@ internal sealed class LaneCase
     private readonly BatchCase _item;
     private readonly MovePlan _plan;
     private readonly MotorPlan _shaftPlan;
+    private readonly double _ratio;
 
-    public LaneCase(int index, BatchCase item, double stepSeconds)
+    public LaneCase(int index, BatchCase item, BatchDepth depth, double stepSeconds)
     {
         Index = index;
+        Settles = depth == BatchDepth.Settling;
         _item = item;
         AxisModel model = item.Setup.Axis(item.Axis);
         _plan = new MovePlan(item.Setup);
@@ -27,6 +31,7 @@ internal sealed class LaneCase
         }
 
         Features = LaneRows.Features(item.Setup, item.Axis, parameters);
+        _ratio = model.Train.TotalRatio;
         Terms = LaneRows.Terms(item.Setup, item.Axis);
         Parameters = LaneRows.Parameters(item.Setup, item.Axis, parameters, Choice.StepSeconds);
         Start = LaneRows.Start(item.Setup, item.Axis, _plan, _shaftPlan, parameters, Parameters);
@@ -50,8 +55,34 @@ internal sealed class LaneCase
 
     public double SlewSeconds => _plan.SlewSeconds;
 
+    /// <summary>Whether settling and heat are asked for.</summary>
+    public bool Settles { get; }
+
     /// <summary>Time to which it is run, s.</summary>
-    public double UntilSeconds => _plan.SlewSeconds + Arrival.BeyondSeconds;
+    public double UntilSeconds => Settles ? _plan.EndSeconds : _plan.SlewSeconds + Arrival.BeyondSeconds;
+
+    /// <summary>Planned angle of the axis at a time not before that of the last call with the same cursor, rad.</summary>
+    public double PlanAtAxis(double seconds, ref int cursor) => _shaftPlan.Position(seconds, ref cursor) / _ratio;
+
+    /// <summary>A case that failed.</summary>
+    public BatchResult Result(BatchEnd end, double seconds) => new(end, seconds, SlewSeconds, double.NaN, double.NaN);
+
+    /// <summary>A case that arrived, with its errors after the slew where settling was asked for.</summary>
+    public BatchResult Result(double[]? errors, in LaneState state)
+    {
+        if (errors is null)
+        {
+            return Result(BatchEnd.Arrives, double.NaN);
+        }
+
+        SettleJudge judge = SettleJudge.Of(_item.Setup, _item.Axis);
+        double step = Choice.StepSeconds;
+        double? settled = judge.Within(errors, step, judge.Rest(errors, step), judge.ToleranceRadians);
+        StepperMotor motor = _item.Setup.Axis(_item.Axis).Motor;
+        var heat = new WindingHeat(_item.Setup.Disturbances.AmbientCelsius, motor.ThermalResistanceKelvinPerWatt, motor.ThermalTimeConstantSeconds);
+        double watts = state.SlewColdJoules / Math.Max(_shaftPlan.SlewSeconds, step);
+        return new BatchResult(settled is null ? BatchEnd.DoesNotSettle : BatchEnd.Arrives, double.NaN, SlewSeconds, settled ?? double.NaN, heat.Balance(watts));
+    }
 
     public LaneCommands Commands() => new(_item.Setup.Axis(_item.Axis), _shaftPlan, _item.Setup.Disturbances.SyncProbe, Choice.StepSeconds);
 
@@ -62,7 +93,7 @@ internal sealed class LaneCase
         Disturbances wind = _item.Setup.Disturbances;
         return
         [
-            model.Motor.RotorTeeth, model.Drive.ChangeoverRadiansPerSecond, model.Drive.CurrentFallDelaySeconds, model.Drive.MicrostepsPerFullStep, UntilSeconds, wind.SyncProbe ? 1.0 : 0.0,
+            model.Motor.RotorTeeth, model.Drive.ChangeoverRadiansPerSecond, model.Drive.CurrentFallDelaySeconds, model.Drive.MicrostepsPerFullStep, UntilSeconds, wind.SyncProbe ? 1.0 : 0.0, model.Drive.DampingNewtonMetreSecondsPerRadian != 0.0 ? 1.0 : 0.0,
             wind.WindMetresPerSecond, wind.AirDensityKilogramsPerCubicMetre, wind.DragCoefficient, wind.AreaSquareMetres, wind.LeverMetres, wind.GustMetresPerSecond,
             wind.GustStartSeconds, wind.GustSeconds, wind.TurbulenceIntensity, wind.TurbulenceLengthMetres, wind.TurbulenceSeed,
             .. _shaftPlan.Numbers,

@@ -14,7 +14,7 @@ internal sealed class LaneTeam
     private const int BlocksBetweenLooks = 64;
 
     private readonly ILaneEngine _engine;
-    private readonly Action<LaneCase, BatchEnd, double> _decided;
+    private readonly Action<LaneCase, BatchResult> _decided;
     private readonly LaneCase[] _cases;
     private readonly LaneCommands[] _commands;
     private readonly LaneSkies[] _skies;
@@ -22,15 +22,23 @@ internal sealed class LaneTeam
     private readonly double _step;
     private readonly LaneSign[] _signs;
     private readonly LaneStepKind[] _kinds;
+    private readonly LaneStepKind[] _ownKinds = new LaneStepKind[Steps];
+    private readonly LaneCommand[] _block = new LaneCommand[Steps];
+    private readonly LaneParts[] _parts = new LaneParts[Steps];
     private readonly double _soonest;
+
+    // Of the first case, for what all have in common.
+    private LaneParameters _firstParameters;
+    private LaneState _firstState;
+    private readonly LaneRecord? _record;
     private int _lanes;
 
     /// <summary>Puts the cases into the engine.</summary>
     /// <param name="engine">With room for all.</param>
     /// <param name="cases">Alike in features, terms and step; in key too where they share their commands.</param>
     /// <param name="shared">Whether they do.</param>
-    /// <param name="decided">Told of each case how it ended, and when, s.</param>
-    public LaneTeam(ILaneEngine engine, IReadOnlyList<LaneCase> cases, bool shared, Action<LaneCase, BatchEnd, double> decided)
+    /// <param name="decided">Told of each case what came of it.</param>
+    public LaneTeam(ILaneEngine engine, IReadOnlyList<LaneCase> cases, bool shared, Action<LaneCase, BatchResult> decided)
     {
         LaneCase first = cases[0];
         (_engine, _decided, _cases, _lanes, _step) = (engine, decided, [.. cases], cases.Count, first.Choice.StepSeconds);
@@ -46,8 +54,10 @@ internal sealed class LaneTeam
             engine.Put(i, cases[i].Parameters, cases[i].Start);
         }
 
+        (_firstParameters, _firstState) = (first.Parameters, first.Start);
         FillUp();
         _soonest = cases.Min(c => c.UntilSeconds);
+        _record = first.Settles ? new LaneRecord(_cases, _step, engine.Width) : null;
     }
 
     private int Vectors => ((_lanes - 1) / _engine.Width) + 1;
@@ -65,8 +75,8 @@ internal sealed class LaneTeam
 
             double start = block * Steps * _step;
             double end = (block + 1) * Steps * _step;
-            bool constant = _job.Shared ? Share(start, end) : Give(start, end);
-            _engine.Block(Vectors, _kinds, _job, _signs);
+            bool constant = (_job.Shared ? Share(start, end) : Give(start, end)) && _record is null;
+            _engine.Block(Vectors, _kinds, _job, _signs, _record is null ? [] : _record.Next(block, Vectors));
             Decide(end, constant);
         }
     }
@@ -80,26 +90,18 @@ internal sealed class LaneTeam
     {
         LaneCommands commands = _commands[0];
         bool constant = IsConstant(0, start);
-        LaneParameters p = _cases[0].Parameters;
-        LaneState winding = _cases[0].Start;
-        for (int k = 0; k < Steps; k++)
+        commands.Fill(_block, _kinds);
+        for (int k = 0; !_job.OwnParts && k < Steps; k++)
         {
-            _kinds[k] = commands.Next(out LaneCommand command);
-            _engine.Command(k, command, _kinds[k].Split);
-            if (_kinds[k].Split && !_job.OwnParts)
+            if (_kinds[k].Split)
             {
-                LaneParts parts = default;
-                LaneBlock.Parts(command.Split, ref parts, ref winding, ref p);
-                _engine.Parts(k, parts);
+                LaneBlock.Parts(_block[k].Split, ref _parts[k], ref _firstState, ref _firstParameters);
             }
         }
 
+        _engine.Commands(_block, _parts, _kinds, !_job.OwnParts);
         _engine.Plan(commands.PlanFullSteps);
-        if (_job.Terms.Outside || _job.Terms.Inertia)
-        {
-            _engine.Sky(_skies[0].Between(start, end));
-        }
-
+        _engine.Sky(_skies[0].Between(_job.Terms, start, end));
         return constant;
     }
 
@@ -108,23 +110,23 @@ internal sealed class LaneTeam
     private bool Give(double start, double end)
     {
         bool constant = true;
-        Array.Fill(_kinds, new LaneStepKind(false, LaneStepKind.Unity, LaneStepKind.Unity));
+        Array.Fill(_kinds, new LaneStepKind(false, LaneStepKind.Unity, LaneStepKind.Unity, false));
         for (int lane = 0; lane < _lanes; lane++)
         {
             constant &= IsConstant(lane, start);
             int last = lane == _lanes - 1 ? (Vectors * _engine.Width) - 1 : lane;
             LaneParameters p = _cases[lane].Parameters;
+            _commands[lane].Fill(_block, _ownKinds);
             for (int k = 0; k < Steps; k++)
             {
-                LaneStepKind kind = _commands[lane].Next(out LaneCommand command);
+                LaneStepKind kind = _ownKinds[k];
+                ref LaneCommand command = ref _block[k];
                 double first = LaneRows.Level(p, kind.FirstLevel);
                 double second = LaneRows.Level(p, kind.SecondLevel);
                 (command.FirstA, command.FirstB) = (first * command.FirstA, first * command.FirstB);
                 (command.SecondA, command.SecondB) = (second * command.SecondA, second * command.SecondB);
-                if (kind.Split)
-                {
-                    _kinds[(lane / _engine.Width * Steps) + k] = new LaneStepKind(true, LaneStepKind.Unity, LaneStepKind.Unity);
-                }
+                ref LaneStepKind ofVector = ref _kinds[(lane / _engine.Width * Steps) + k];
+                ofVector = new LaneStepKind(ofVector.Split || kind.Split, LaneStepKind.Unity, LaneStepKind.Unity, ofVector.Pushed || kind.Pushed, mixed: true);
 
                 for (int i = lane; i <= last; i++)
                 {
@@ -132,7 +134,7 @@ internal sealed class LaneTeam
                 }
             }
 
-            LaneSky sky = _job.Terms.Outside || _job.Terms.Inertia ? _skies[lane].Between(start, end) : default;
+            LaneSky sky = _skies[lane].Between(_job.Terms, start, end);
             for (int i = lane; i <= last; i++)
             {
                 _engine.Plan(i, _commands[lane].PlanFullSteps);
@@ -159,43 +161,45 @@ internal sealed class LaneTeam
         // From the last to the first, so that the place of one that leaves is taken by one already looked at.
         for (int lane = _lanes - 1; lane >= 0; lane--)
         {
+            LaneCase item = _cases[lane];
             LaneSign sign = _signs[lane / _engine.Width];
-            bool through = now >= _cases[lane].UntilSeconds || (constant && sign == LaneSign.Rests);
-            if (sign != LaneSign.Attention && !through)
+            bool through = now >= item.UntilSeconds || (constant && sign == LaneSign.Rests);
+            BatchEnd? failed = sign == LaneSign.Attention ? Failed(lane) : null;
+            if (failed is null && !through)
             {
                 continue;
             }
 
-            BatchEnd? end = sign == LaneSign.Attention ? End(lane) : null;
-            if (end is null && !through)
-            {
-                continue;
-            }
-
-            _decided(_cases[lane], end ?? BatchEnd.Arrives, now);
-            _lanes--;
+            _decided(item, failed is { } end ? item.Result(end, now) : item.Result(_record?.Errors(lane, item), _engine.State(lane)));
             left = true;
-            if (lane < _lanes)
-            {
-                _engine.Copy(_lanes, lane);
-                _cases[lane] = _cases[_lanes];
-                if (!_job.Shared)
-                {
-                    (_commands[lane], _skies[lane]) = (_commands[_lanes], _skies[_lanes]);
-                }
-            }
+            Leave(lane);
         }
 
-        // What rests now may move again when its command does.
-        Array.Clear(_signs);
         if (left && _lanes > 0)
         {
             FillUp();
         }
     }
 
-    /// <summary>How a lane that asks for attention has ended; null when it goes on.</summary>
-    private BatchEnd? End(int lane)
+    private void Leave(int lane)
+    {
+        _lanes--;
+        if (lane == _lanes)
+        {
+            return;
+        }
+
+        _engine.Copy(_lanes, lane);
+        _record?.Copy(_lanes, lane);
+        _cases[lane] = _cases[_lanes];
+        if (!_job.Shared)
+        {
+            (_commands[lane], _skies[lane]) = (_commands[_lanes], _skies[_lanes]);
+        }
+    }
+
+    /// <summary>How a lane that asks for attention has failed; null when it goes on.</summary>
+    private BatchEnd? Failed(int lane)
     {
         LaneState s = _engine.State(lane);
         int source = _job.Shared ? 0 : lane;

@@ -30,7 +30,7 @@ internal sealed class MoveRun
     private readonly MoveLoad _load;
     private readonly LaneFeatures _features;
     private readonly LaneTerms _terms;
-    private readonly LaneSkies _skies;
+    private LaneSkies _skies;
     private readonly LaneCommand[] _block = new LaneCommand[BlockSteps];
     private readonly LaneParts[] _parts = new LaneParts[BlockSteps];
     private readonly LaneStepKind[] _kinds = new LaneStepKind[BlockSteps];
@@ -38,6 +38,7 @@ internal sealed class MoveRun
     private LaneParameters _p;
     private LaneState _state;
     private double _blockStart;
+    private int _stepsOfBlock;
 
     public MoveRun(MountSetup setup, MountAxis axis, MovePlan plan, double askedStepSeconds)
     {
@@ -110,6 +111,12 @@ internal sealed class MoveRun
     /// <summary>Twist of the worm mesh, rad.</summary>
     public double TwistRadians => WormAxisRadians + PeriodicErrorRadians - AxisRadians - _state.Slip;
 
+    /// <summary>Payload less periodic error, rad.</summary>
+    public double PointingRadians => LaneBlock.Pointing(ref _state, ref _p, _stepsOfBlock, _shaft, _features.Payload);
+
+    /// <summary>Copper loss over the axis' own slew so far (by blocks of steps) as it would be at 20 degrees Celsius, J; 0 where heating is left out.</summary>
+    public double SlewColdJoules => _state.SlewColdJoules;
+
     public double SlipRadians => _state.Slip;
 
     /// <summary>Winding temperature, degrees Celsius.</summary>
@@ -144,12 +151,15 @@ internal sealed class MoveRun
     {
         var twin = (MoveRun)MemberwiseClone();
         twin._commands = _commands.Copy();
+        twin._skies = _skies.Copy();
         twin._commands.IgnoreEvents();
         return twin;
     }
 
     /// <summary>Steps until a time (to the end of the block in which it lies), or until sync is lost when that ends the run, or a number is not finite.</summary>
     /// <returns>True when the time was reached.</returns>
+    // Compiled for speed at the first call: a slew is over before the runtime would get to it by itself.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public bool RunTo<TObserver>(double untilSeconds, ref TObserver observer, bool stopWhenLost)
         where TObserver : struct, IStepObserver
     {
@@ -172,28 +182,31 @@ internal sealed class MoveRun
         return true;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private void Block<TObserver>(ref TObserver observer)
         where TObserver : struct, IStepObserver
     {
-        double start = TimeSeconds;
-        double length = BlockSteps * _step;
-        _blockStart = start;
-        LaneSky sky = _terms.Outside || _terms.Inertia ? _skies.Between(start, start + length) : default;
+        _blockStart = TimeSeconds;
+        LaneSky sky = Sky();
         LaneBlock.Begin(ref _state, ref _p, ref sky, _terms, _shaft);
         if (TObserver.Wants)
         {
+            // The commands seen are those of the step just taken.
             for (int k = 0; k < BlockSteps; k++)
             {
-                Next(k);
+                _kinds[k] = _commands.Next(ref _block[k]);
+                Parts(k);
                 Step(_features with { Power = true }, k, k + 1);
+                _stepsOfBlock = k + 1;
                 observer.See(_commands.Last, this);
             }
         }
         else
         {
+            _commands.Fill(_block, _kinds);
             for (int k = 0; k < BlockSteps; k++)
             {
-                Next(k);
+                Parts(k);
             }
 
             Step(_features, 0, BlockSteps);
@@ -201,7 +214,7 @@ internal sealed class MoveRun
 
         if (_terms.Heat)
         {
-            LaneBlock.Warm(ref _state, ref _p);
+            LaneBlock.Warm(ref _state, ref _p, sky.Slewing);
         }
     }
 
@@ -209,15 +222,23 @@ internal sealed class MoveRun
 
     private double ShaftRadians => _state.Shaft - (0.5 * _state.ShaftSpeed);
 
-    private void Next(int k)
+    /// <summary>Sky of the block that begins some steps from now.</summary>
+    private LaneSky Sky(int fromNow = 0)
     {
-        _kinds[k] = _commands.Next(out _block[k]);
+        long first = _commands.Index + fromNow;
+        return _skies.Between(_terms, first * _step, (first + BlockSteps) * _step);
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private void Parts(int k)
+    {
         if (_kinds[k].Split)
         {
             LaneBlock.Parts(_block[k].Split, ref _parts[k], ref _state, ref _p);
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private void Step(in LaneFeatures features, int first, int end) =>
         LaneDispatch.Run(features, ref _state, ref _p, ref _block[0], ref _kinds[0], 0, ref _parts[0], 0, 1, first, end);
 
@@ -225,8 +246,7 @@ internal sealed class MoveRun
     private void FindNonFinite(in LaneState before)
     {
         _state = before;
-        double length = BlockSteps * _step;
-        LaneSky sky = _skies.Between(_blockStart, _blockStart + length);
+        LaneSky sky = Sky(-BlockSteps);
         LaneBlock.Begin(ref _state, ref _p, ref sky, _terms, _shaft);
         AxisState good = State;
         for (int k = 0; k < BlockSteps; k++)
@@ -241,6 +261,6 @@ internal sealed class MoveRun
             good = State;
         }
 
-        Failure = new NonFinite("winding temperature", _blockStart + length, good);
+        Failure = new NonFinite("winding temperature", TimeSeconds, good);
     }
 }

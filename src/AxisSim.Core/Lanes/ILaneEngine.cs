@@ -14,11 +14,8 @@ internal interface ILaneEngine
     /// <summary>Copies a lane with its constants.</summary>
     void Copy(int from, int to);
 
-    /// <summary>Sets the command of one step for all lanes.</summary>
-    void Command(int step, in LaneCommand command, bool split);
-
-    /// <summary>Sets the decays of a step that is split, for all lanes.</summary>
-    void Parts(int step, in LaneParts parts);
+    /// <summary>Sets the commands of a block for all lanes, and the decays of the steps that are split if these are the same in all.</summary>
+    void Commands(ReadOnlySpan<LaneCommand> commands, ReadOnlySpan<LaneParts> parts, ReadOnlySpan<LaneStepKind> kinds, bool withParts);
 
     /// <summary>Sets the command of one step for one lane; for teams that do not share one.</summary>
     void Command(int step, int lane, in LaneCommand command);
@@ -39,8 +36,9 @@ internal interface ILaneEngine
     /// <param name="vectors">Vectors in use.</param>
     /// <param name="kinds">What each step is; for each vector in turn where commands are not shared.</param>
     /// <param name="job">What is the same in all blocks.</param>
-    /// <param name="signs">What came of each vector; one that rests is not stepped.</param>
-    void Block(int vectors, ReadOnlySpan<LaneStepKind> kinds, in LaneJob job, Span<LaneSign> signs);
+    /// <param name="signs">What came of each vector.</param>
+    /// <param name="record">Takes the pointing (<see cref="LaneBlock.Pointing"/>) of every lane after every step, lane by lane; empty when nobody looks.</param>
+    void Block(int vectors, ReadOnlySpan<LaneStepKind> kinds, in LaneJob job, Span<LaneSign> signs, Span<double> record);
 }
 
 /// <summary>What a block showed of a vector.</summary>

@@ -59,10 +59,18 @@ internal sealed class LaneEngine : ILaneEngine
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public void Command(int step, in AxisSim.Core.Lanes.LaneCommand command, bool split) => _commands[step].Spread(command, split);
-
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public void Parts(int step, in AxisSim.Core.Lanes.LaneParts parts) => _parts[step].Spread(parts);
+    public void Commands(ReadOnlySpan<AxisSim.Core.Lanes.LaneCommand> commands, ReadOnlySpan<AxisSim.Core.Lanes.LaneParts> parts, ReadOnlySpan<LaneStepKind> kinds, bool withParts)
+    {
+        for (int k = 0; k < commands.Length; k++)
+        {
+            bool split = kinds[k].Split;
+            _commands[k].Spread(commands[k], split);
+            if (split && withParts)
+            {
+                _parts[k].Spread(parts[k]);
+            }
+        }
+    }
 
     public void Command(int step, int lane, in AxisSim.Core.Lanes.LaneCommand command) =>
         Scatter(command, ref _commands[(lane / Numbers * BlockSteps) + step], lane % Numbers);
@@ -77,17 +85,17 @@ internal sealed class LaneEngine : ILaneEngine
     public void Plan(int lane, double electricalRadians) => Row(ref _plans[lane / Numbers])[lane % Numbers] = electricalRadians;
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public void Block(int vectors, ReadOnlySpan<LaneStepKind> kinds, in LaneJob job, Span<LaneSign> signs)
+    public void Block(int vectors, ReadOnlySpan<LaneStepKind> kinds, in LaneJob job, Span<LaneSign> signs, Span<double> record)
     {
         // As many at a time as the nearest cache holds.
         for (int first = 0; first < vectors; first += Together)
         {
-            TogetherBlock(first, Math.Min(Together, vectors - first), kinds, job, signs);
+            TogetherBlock(vectors, first, Math.Min(Together, vectors - first), kinds, job, signs, record);
         }
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private void TogetherBlock(int first, int count, ReadOnlySpan<LaneStepKind> kinds, in LaneJob job, Span<LaneSign> signs)
+    private void TogetherBlock(int vectors, int first, int count, ReadOnlySpan<LaneStepKind> kinds, in LaneJob job, Span<LaneSign> signs, Span<double> record)
     {
         int stride = job.Shared ? 0 : BlockSteps;
         for (int i = first; i < first + count; i++)
@@ -107,15 +115,24 @@ internal sealed class LaneEngine : ILaneEngine
         }
 
         int partsStride = job.OwnParts ? BlockSteps : 0;
-        LaneDispatch.Run(
-            job.Features, ref _states[first], ref _parameters[first], ref _commands[first * stride], ref Unsafe.Add(ref MemoryMarshal.GetReference(kinds), first * stride), stride,
-            ref _parts[first * partsStride], partsStride, count, 0, BlockSteps);
+        int atOnce = record.IsEmpty ? BlockSteps : 1;
+        for (int k = 0; k < BlockSteps; k += atOnce)
+        {
+            LaneDispatch.Run(
+                job.Features, ref _states[first], ref _parameters[first], ref _commands[first * stride], ref Unsafe.Add(ref MemoryMarshal.GetReference(kinds), first * stride), stride,
+                ref _parts[first * partsStride], partsStride, count, k, k + atOnce);
+            for (int i = first; !record.IsEmpty && i < first + count; i++)
+            {
+                V pointing = LaneBlock.Pointing(ref _states[i], ref _parameters[i], k + 1, job.Features.Shaft, job.Features.Payload);
+                Row(ref pointing).CopyTo(record[(((k * vectors) + i) * Numbers)..]);
+            }
+        }
         for (int i = first; i < first + count; i++)
         {
             ref LaneState state = ref _states[i];
             if (job.Terms.Heat)
             {
-                LaneBlock.Warm(ref state, ref _parameters[i]);
+                LaneBlock.Warm(ref state, ref _parameters[i], _skies[job.Shared ? 0 : i].Slewing);
             }
 
             (V rotor, V axis, V currentA, V currentB) = _before[i - first];

@@ -4,7 +4,7 @@ using V = double;
 
 namespace AxisSim.Core.Lanes;
 
-/// <summary>What comes from outside at both ends of a block: the other axis' angle and rate, and the wind.</summary>
+/// <summary>What comes from outside at both ends of a block: the other axis' angle and rate, and the wind; and how far the axis' own slew goes into it.</summary>
 internal struct LaneSky
 {
     public V FromCos;
@@ -15,6 +15,9 @@ internal struct LaneSky
     public V ToSin;
     public V ToRateSquare;
     public V ToWind;
+
+    /// <summary>Share of the block that lies in the axis' own slew.</summary>
+    public V Slewing;
 
     /// <summary>The same sky over every lane.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -28,5 +31,6 @@ internal struct LaneSky
         ToSin = Op.Create(one.ToSin);
         ToRateSquare = Op.Create(one.ToRateSquare);
         ToWind = Op.Create(one.ToWind);
+        Slewing = Op.Create(one.Slewing);
     }
 }

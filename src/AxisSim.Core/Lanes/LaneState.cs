@@ -48,6 +48,9 @@ internal struct LaneState
     public V StepConductance;
     public V CopperJoules;
 
+    /// <summary>Copper loss over the slew as it would be at 20 degrees Celsius.</summary>
+    public V SlewColdJoules;
+
     // Readings of the last step.
     public V MotorKick;
     public V MeshTorque;

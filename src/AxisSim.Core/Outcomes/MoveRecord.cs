@@ -28,7 +28,6 @@ internal sealed class MoveRecord
     private double _sampleCharge;
     private double _sampleTime;
     private double _slewCharge;
-    private double _slewResistanceJoules;
     private double? _beyond;
 
     public MoveRecord(MoveRun run, double ratio, double restSeconds, double sampleSeconds)
@@ -75,7 +74,7 @@ internal sealed class MoveRecord
     public double HighestBusVolts { get; private set; } = double.NegativeInfinity;
 
     /// <summary>Mean copper loss of the axis' own slew as it would be at 20 degrees Celsius, W.</summary>
-    public double SlewCopperWattsAt20 => _slewResistanceJoules / Math.Max(_ownSlewEnd, _run.Choice.StepSeconds);
+    public double SlewCopperWattsAt20 => _run.SlewColdJoules / Math.Max(_ownSlewEnd, _run.Choice.StepSeconds);
 
     public void See(in StepContext step)
     {
@@ -89,7 +88,7 @@ internal sealed class MoveRecord
             SlipAt = time;
         }
 
-        WatchSupply(time, h, reading, _run.Celsius);
+        WatchSupply(time, h, reading);
         if (time > _slewEnd && SettleCount < _settleError.Length)
         {
             if (SettleCount == 0)
@@ -97,7 +96,7 @@ internal sealed class MoveRecord
                 SettleStart = time;
             }
 
-            _settleError[SettleCount++] = _run.PayloadRadians - (step.PlanEndRadians / _ratio) - _run.PeriodicErrorRadians;
+            _settleError[SettleCount++] = _run.PointingRadians - (step.PlanEndRadians / _ratio);
         }
 
         if (time > _restStart)
@@ -148,7 +147,7 @@ internal sealed class MoveRecord
         }
     }
 
-    private void WatchSupply(double time, double h, in MotorReading reading, double celsius)
+    private void WatchSupply(double time, double h, in MotorReading reading)
     {
         double charge = reading.SupplyAmperes * h;
         EnergyJoules += charge * reading.BusVolts;
@@ -157,7 +156,6 @@ internal sealed class MoveRecord
         if (time <= Math.Max(_ownSlewEnd, h))
         {
             _slewCharge += charge;
-            _slewResistanceJoules += reading.CopperWatts * h / Winding.ResistanceFactor(celsius);
         }
 
         _windowCharge += charge;

@@ -71,16 +71,27 @@ public static class CurveStudy
         return least ?? throw new ArgumentException("the curves have no path", nameof(curves));
     }
 
+    /// <summary>Least margin of one axis' planned move as a simulated move reports it; curves that another move of the same motor needed are taken from the store.</summary>
+    public static TorqueMargin MarginOf(MountSetup setup, MountAxis axis, PullOutStore store) =>
+        LeastMargin(ForMove(setup, axis, new MovePlan(setup), store));
+
     /// <summary>Only what the move itself meets: the nominal supply in the modes that it uses.</summary>
-    internal static TorqueSpeedCurves ForMove(MountSetup setup, MountAxis axis, MovePlan plan)
+    internal static TorqueSpeedCurves ForMove(MountSetup setup, MountAxis axis, MovePlan plan, PullOutStore? store = null)
     {
         AxisModel model = setup.Axis(axis);
         double peak = PeakSpeed(plan, axis, model);
         double[] speeds = Speeds(Beyond * peak);
-        List<PullOutCurve> curves = [Curve(setup, axis, speeds, false, SupplyLevel.Nominal)];
+        PullOutCurve Nominal(bool full)
+        {
+            // Whoever keeps a store looks at many moves at once already.
+            PullOutCurve Make() => Curve(setup, axis, speeds, full, SupplyLevel.Nominal, store is null ? -1 : 1);
+            return store is null ? Make() : store.Get(model.Motor, model.Drive, RotorInertia(setup, axis), peak, full, Make);
+        }
+
+        List<PullOutCurve> curves = [Nominal(full: false)];
         if (peak > model.Drive.ChangeoverRadiansPerSecond)
         {
-            curves.Add(Curve(setup, axis, speeds, true, SupplyLevel.Nominal));
+            curves.Add(Nominal(full: true));
         }
 
         return new TorqueSpeedCurves
@@ -137,9 +148,15 @@ public static class CurveStudy
     internal static double PullOut(MountSetup setup, MountAxis axis, bool fullStepping, double speed)
     {
         AxisModel model = setup.Axis(axis);
-        double inertia = model.Motor.RotorInertiaKilogramSquareMetres + model.Train.ReflectedTrainInertia
+        return new PullOutRun(model.Motor, model.Drive, RotorInertia(setup, axis), speed, fullStepping).Torque();
+    }
+
+    /// <summary>Inertia of the rotor with all that is rigidly geared to it, kg m2.</summary>
+    private static double RotorInertia(MountSetup setup, MountAxis axis)
+    {
+        AxisModel model = setup.Axis(axis);
+        return model.Motor.RotorInertiaKilogramSquareMetres + model.Train.ReflectedTrainInertia
             + model.Train.ReflectedToMotor(setup.Load.Inertia(axis, setup.Move.Start.DeclinationRadians));
-        return new PullOutRun(model.Motor, model.Drive, inertia, speed, fullStepping).Torque();
     }
 
     private static bool Unstable(PullOutCurve curve, int i) =>
@@ -155,14 +172,14 @@ public static class CurveStudy
     private static double[] Speeds(double top) =>
         [.. Enumerable.Range(0, Points).Select(i => top * (0.01 + (0.99 * Math.Pow((double)i / (Points - 1), 1.5))))];
 
-    private static PullOutCurve Curve(MountSetup setup, MountAxis axis, double[] speeds, bool full, SupplyLevel level)
+    private static PullOutCurve Curve(MountSetup setup, MountAxis axis, double[] speeds, bool full, SupplyLevel level, int threads = -1)
     {
         AxisModel model = setup.Axis(axis);
         double factor = level switch { SupplyLevel.Low => 1.0 - SupplySpread, SupplyLevel.High => 1.0 + SupplySpread, _ => 1.0 };
         ChopperDrive drive = model.Drive with { SupplyVolts = factor * model.Drive.SupplyVolts };
         double[] closed = new double[speeds.Length];
         double[] simulated = new double[speeds.Length];
-        Parallel.For(0, speeds.Length, i =>
+        Parallel.For(0, speeds.Length, new ParallelOptions { MaxDegreeOfParallelism = threads }, i =>
         {
             closed[i] = PullOutLaw.OnDrive(model.Motor, drive, full, drive.SupplyVolts, speeds[i]);
             simulated[i] = PullOut(setup.With(axis, model with { Drive = drive }), axis, full, speeds[i]);

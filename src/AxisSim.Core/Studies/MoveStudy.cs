@@ -46,14 +46,6 @@ public static class MoveStudy
 {
     private const int Samples = 6000;
 
-    /// <summary>Time at the end of the run over which the final rest is averaged, s; while tracking, two full steps or so pass in it and their ripple averages out.</summary>
-    private const double RestWindowSeconds = 0.2;
-
-    private const double TrackingWindowSeconds = 2.0;
-
-    /// <summary>Settled means in the band for this long at least, s; or for three periods of a flexible payload, or two full steps of tracking, if longer.</summary>
-    private const double LeastDwellSeconds = 1.0;
-
     /// <summary>A tolerance that much wider or narrower tells whether a peak grazes the band, rad (0.05 arcsec).</summary>
     private const double GrazeRadians = 0.05 * Math.PI / 648000.0;
 
@@ -76,7 +68,7 @@ public static class MoveStudy
         options.Progress?.Invoke("simulating", 0.0);
         var run = new MoveRun(setup, axis, plan, options.StepSeconds);
         double ratio = model.Train.TotalRatio;
-        var record = new MoveRecord(run, ratio, RestWindow(setup, axis), options.FullTrace ? 0.0 : plan.EndSeconds / Samples);
+        var record = new MoveRecord(run, ratio, SettleJudge.Of(setup, axis).RestSeconds, options.FullTrace ? 0.0 : plan.EndSeconds / Samples);
         var recorder = new MoveRecorder(record);
         double fall = run.ShaftPlan.SlewSeconds + model.Drive.CurrentFallDelaySeconds;
         bool whole = RunTo(run, ref recorder, 0.0, Math.Min(plan.EndSeconds, fall - BeforeFallSeconds), plan.EndSeconds, options);
@@ -177,27 +169,15 @@ public static class MoveStudy
             : null;
     }
 
-    private static double RestWindow(MountSetup setup, MountAxis axis) =>
-        Math.Min(setup.Tracks(axis) ? TrackingWindowSeconds : RestWindowSeconds, 0.25 * setup.Move.ObserveSeconds);
-
-    private static double Dwell(MountSetup setup, MountAxis axis)
-    {
-        AxisModel model = setup.Axis(axis);
-        double swings = model.Flexible is { } tube ? 3.0 / tube.FrequencyHertz : 0.0;
-        double steps = setup.Tracks(axis) ? 2.0 * model.Motor.FullStepRadians / model.Train.TotalRatio / SkyRates.MeanSiderealRadiansPerSecond : 0.0;
-        return Math.Max(LeastDwellSeconds, Math.Max(swings, steps));
-    }
-
     private static Settling Settle(MountSetup setup, AxisModel model, MountAxis axis, MovePlan plan, MoveRun run, MoveRecord record, double? jump)
     {
         double step = run.Choice.StepSeconds;
-        double tolerance = setup.Move.SettleToleranceRadians;
+        SettleJudge judge = SettleJudge.Of(setup, axis);
+        double tolerance = judge.ToleranceRadians;
         ReadOnlySpan<double> errors = record.SettleErrors;
-        ReadOnlySpan<double> last = errors[^Math.Min(errors.Length, (int)Math.Ceiling(RestWindow(setup, axis) / step))..];
-        double rest = Mean(last);
-        double latest = (errors.Length * step) - Dwell(setup, axis);
-        double? Within(ReadOnlySpan<double> samples, double level, double band) =>
-            SettleLaw.Time(samples, step, level, band) is { } time && time <= latest ? time : null;
+        ReadOnlySpan<double> last = judge.Last(errors, step);
+        double rest = judge.Rest(errors, step);
+        double? Within(ReadOnlySpan<double> samples, double level, double band) => judge.Within(samples, step, level, band);
         double? settled = Within(errors, rest, tolerance);
         double? wider = Within(errors, rest, tolerance + GrazeRadians);
         double? narrower = Within(errors, rest, tolerance - Math.Min(GrazeRadians, 0.5 * tolerance));
@@ -213,17 +193,6 @@ public static class MoveStudy
             rest,
             Math.Max(SettleLaw.Overshoot(last, rest, 1.0), SettleLaw.Overshoot(last, rest, -1.0)),
             grazes);
-    }
-
-    private static double Mean(ReadOnlySpan<double> values)
-    {
-        double sum = 0.0;
-        foreach (double value in values)
-        {
-            sum += value;
-        }
-
-        return sum / Math.Max(1, values.Length);
     }
 
     private static OffsetSplit Offset(MountSetup setup, MountAxis axis, MoveRun run, RestMeans rest, double ratio)

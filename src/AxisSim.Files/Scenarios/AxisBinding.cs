@@ -8,8 +8,8 @@ namespace AxisSim.Files.Scenarios;
 /// <summary>The model of one axis from values.</summary>
 internal static class AxisBinding
 {
-    /// <summary>The axis; notes say what was made of its figures.</summary>
-    public static AxisModel Bind(ValueSet values, string axis, List<string> notes)
+    /// <summary>The axis; notes, where they are wanted, say what was made of its figures.</summary>
+    public static AxisModel Bind(ValueSet values, string axis, List<string>? notes)
     {
         AxisModel model = new()
         {
@@ -26,7 +26,11 @@ internal static class AxisBinding
             Motion = Motion(values, axis),
             EncoderCounts = values.Number($"{axis}.axis.encoder_counts"),
         };
-        AxisNotes.Add(values, axis, model, notes);
+        if (notes is not null)
+        {
+            AxisNotes.Add(values, axis, model, notes);
+        }
+
         return model;
     }
 

@@ -7,7 +7,7 @@ namespace AxisSim.Files.Scenarios;
 internal static class MotorBinding
 {
     /// <summary>The motor as wired; a note says what the wiring made of the figures.</summary>
-    public static StepperMotor Bind(ValueSet values, string axis, List<string> notes)
+    public static StepperMotor Bind(ValueSet values, string axis, List<string>? notes)
     {
         double Number(string name) => values.Number($"{axis}.motor.{name}");
         StepperMotor figures = new()
@@ -33,7 +33,7 @@ internal static class MotorBinding
         string word = values.Text($"{axis}.motor.wiring");
         MotorWiring wiring = word switch { "bipolar-series" => MotorWiring.BipolarSeries, "bipolar-parallel" => MotorWiring.BipolarParallel, _ => MotorWiring.HalfCoil };
         StepperMotor wired = MotorDatasheet.Wire(figures, wiring);
-        notes.Add(string.Create(CultureInfo.InvariantCulture, $"{axis} motor, {word} from half-coil figures: rated current {figures.RatedCurrentAmperes:G4} -> {wired.RatedCurrentAmperes:G4} A, resistance {figures.ResistanceOhms:G4} -> {wired.ResistanceOhms:G4} ohm, inductance {figures.InductanceHenries * 1e3:G4} -> {wired.InductanceHenries * 1e3:G4} mH, holding torque {figures.HoldingTorqueNewtonMetres:G4} -> {wired.HoldingTorqueNewtonMetres:G4} N*m"));
+        notes?.Add(string.Create(CultureInfo.InvariantCulture, $"{axis} motor, {word} from half-coil figures: rated current {figures.RatedCurrentAmperes:G4} -> {wired.RatedCurrentAmperes:G4} A, resistance {figures.ResistanceOhms:G4} -> {wired.ResistanceOhms:G4} ohm, inductance {figures.InductanceHenries * 1e3:G4} -> {wired.InductanceHenries * 1e3:G4} mH, holding torque {figures.HoldingTorqueNewtonMetres:G4} -> {wired.HoldingTorqueNewtonMetres:G4} N*m"));
         return wired;
     }
 }

@@ -15,6 +15,13 @@ internal sealed class ProblemList(string file)
     /// <summary>Whether no more problems are taken up, so that looking for them can stop.</summary>
     public bool IsFull => problems.Count >= Most && HasErrors;
 
+    /// <summary>Forgets all, for another look at the same document with other values.</summary>
+    public void Clear()
+    {
+        problems.Clear();
+        known.Clear();
+    }
+
     /// <summary>All problems: those of the file by line, then what is missing altogether, then those of the settings.</summary>
     public IReadOnlyList<Problem> Sorted() =>
         [.. problems.OrderBy(problem => problem.File == file ? 0 : 1).ThenBy(problem => problem.Line == 0 ? int.MaxValue : problem.Line).ThenBy(problem => problem.Column)];

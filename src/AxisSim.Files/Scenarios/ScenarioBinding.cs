@@ -14,8 +14,7 @@ internal static class ScenarioBinding
         double latitude = values.Number("site.latitude");
         PayloadModel? payload = PayloadBinding.Bodies(values);
         LumpedLoad? polar = PayloadBinding.Lumped(values, "polar"), declination = PayloadBinding.Lumped(values, "declination");
-        AxisModel? polarAxis = LikeAxis.Has(values.Document, "polar") ? AxisBinding.Bind(values, "polar", notes) : null;
-        AxisModel? declinationAxis = LikeAxis.Has(values.Document, "declination") ? AxisBinding.Bind(values, "declination", notes) : null;
+        AxisModel? polarAxis = Axis(values, "polar", notes), declinationAxis = Axis(values, "declination", notes);
         return new Scenario
         {
             Name = values.Text("name"),
@@ -27,16 +26,30 @@ internal static class ScenarioBinding
             DeclinationLoad = declination,
             Notes = AxisNotes.Merged(notes),
             Sha256 = "",
-            Setup = new MountSetup
-            {
-                Polar = polarAxis,
-                Declination = declinationAxis,
-                Load = payload is not null ? MountLoadBuilder.FromBodies(payload, latitude) : MountLoadBuilder.FromLumped(polar, declination, latitude),
-                Move = MoveBinding.Bind(values, latitude),
-                Disturbances = Disturb(values),
-            },
+            Setup = Setup(values, polarAxis, declinationAxis, Load(payload, polar, declination, latitude)),
         };
     }
+
+    /// <summary>The mount and its move alone, of parts that are at hand.</summary>
+    public static MountSetup Setup(ValueSet values, AxisModel? polar, AxisModel? declination, MountLoad load) => new()
+    {
+        Polar = polar,
+        Declination = declination,
+        Load = load,
+        Move = MoveBinding.Bind(values, values.Number("site.latitude")),
+        Disturbances = Disturb(values),
+    };
+
+    /// <summary>One axis; null when the scenario leaves it out.</summary>
+    public static AxisModel? Axis(ValueSet values, string axis, List<string>? notes) =>
+        LikeAxis.Has(values.Document, axis) ? AxisBinding.Bind(values, axis, notes) : null;
+
+    /// <summary>What turns about the axes.</summary>
+    public static MountLoad Load(ValueSet values) =>
+        Load(PayloadBinding.Bodies(values), PayloadBinding.Lumped(values, "polar"), PayloadBinding.Lumped(values, "declination"), values.Number("site.latitude"));
+
+    private static MountLoad Load(PayloadModel? payload, LumpedLoad? polar, LumpedLoad? declination, double latitude) =>
+        payload is not null ? MountLoadBuilder.FromBodies(payload, latitude) : MountLoadBuilder.FromLumped(polar, declination, latitude);
 
     private static Disturbances Disturb(ValueSet values)
     {

@@ -23,16 +23,7 @@ public static class ScenarioReader
             return new ScenarioResult(null, [ScenarioFile.Empty(fileName)]);
         }
 
-        ScenarioDocument document = TomlText.Parse(text, fileName);
-        IReadOnlyList<Entry> laidOver = SettingsReader.Read(settings, document.Problems);
-        bool like = laidOver.Any(setting => setting.Path == "declination.like") || document.Entries.ContainsKey("declination.like");
-        SettingsReader.Apply(document, like ? laidOver.Where(setting => !LikeAxis.IsAfter(setting)) : laidOver);
-        if (like)
-        {
-            LikeAxis.Expand(document);
-            SettingsReader.Apply(document, laidOver.Where(LikeAxis.IsAfter));
-        }
-
+        ScenarioDocument document = Lay(text, fileName, settings);
         var values = new ValueSet(document);
         Check(document, values);
         if (document.Problems.HasErrors)
@@ -45,25 +36,53 @@ public static class ScenarioReader
         return new ScenarioResult(document.Problems.HasErrors ? null : scenario, document.Problems.Sorted());
     }
 
-    // Once a section header is broken, what follows it seems to be in the wrong place: only the syntax is reported then.
-    private static void Check(ScenarioDocument document, ValueSet values)
+    /// <summary>The values of a text with settings laid over them, before any is checked.</summary>
+    internal static ScenarioDocument Lay(string text, string fileName, IReadOnlyList<string> settings)
     {
+        ScenarioDocument document = TomlText.Parse(text, fileName);
+        IReadOnlyList<Entry> laidOver = SettingsReader.Read(settings, document.Problems);
+        bool like = laidOver.Any(setting => setting.Path == "declination.like") || document.Entries.ContainsKey("declination.like");
+        SettingsReader.Apply(document, like ? laidOver.Where(setting => !LikeAxis.IsAfter(setting)) : laidOver);
+        if (like)
+        {
+            LikeAxis.Expand(document);
+            SettingsReader.Apply(document, laidOver.Where(LikeAxis.IsAfter));
+        }
+
+        return document;
+    }
+
+    /// <summary>Checks every value by itself and what is missing; the keys that messages suggest already, null when checks across keys make no sense yet.</summary>
+    internal static HashSet<string>? CheckEach(ScenarioDocument document, ValueSet values)
+    {
+        // Once a section header is broken, what follows it seems to be in the wrong place: only the syntax is reported then.
         if (document.SectionsBroken)
         {
-            return;
+            return null;
         }
 
         var unknown = new UnknownKeys(document);
         unknown.Report();
         values.ReadAll();
-        if (document.BrokenLines.Count == 0)
+        if (document.BrokenLines.Count > 0)
         {
-            MissingKeys.Report(document, unknown.Suggested);
-            CrossChecks.Report(values, unknown.Suggested);
+            return null;
+        }
+
+        MissingKeys.Report(document, unknown.Suggested);
+        return unknown.Suggested;
+    }
+
+    private static void Check(ScenarioDocument document, ValueSet values)
+    {
+        if (CheckEach(document, values) is { } suggested)
+        {
+            CrossChecks.Report(values, suggested);
         }
     }
 
-    private static string Hash(string text, IReadOnlyList<string> settings)
+    /// <summary>SHA-256 of a text and its settings.</summary>
+    internal static string Hash(string text, IReadOnlyList<string> settings)
     {
         string all = text + string.Concat(settings.Select(setting => "\n--set " + setting));
         return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(all)));

@@ -10,6 +10,9 @@ internal sealed class ValueSet(ScenarioDocument document)
 {
     private readonly Dictionary<string, Value> values = new(StringComparer.Ordinal);
 
+    // Parsed once: which keys are written does not change once the values are read.
+    private readonly Dictionary<string, Value> defaults = new(StringComparer.Ordinal);
+
     /// <summary>The document.</summary>
     public ScenarioDocument Document => document;
 
@@ -37,6 +40,13 @@ internal sealed class ValueSet(ScenarioDocument document)
         }
     }
 
+    /// <summary>Puts another value at a path that is written already.</summary>
+    public void Replace(Entry entry, Value value)
+    {
+        document.Entries[entry.Path] = entry;
+        values[entry.Path] = value;
+    }
+
     /// <summary>Whether the key was written, well or badly.</summary>
     public bool Written(string path) => document.Entries.ContainsKey(path);
 
@@ -53,8 +63,14 @@ internal sealed class ValueSet(ScenarioDocument document)
                 return value;
             }
 
-            string? preset = Written(path) ? null : ScenarioKeys.Find(path)?.Default;
-            return preset is null ? new Value(double.NaN) : ReadDefault(ScenarioKeys.Find(path)!, preset);
+            if (!defaults.TryGetValue(path, out Value otherwise))
+            {
+                ScenarioKey? key = Written(path) ? null : ScenarioKeys.Find(path);
+                otherwise = key?.Default is { } preset ? ReadDefault(key, preset) : new Value(double.NaN);
+                defaults.Add(path, otherwise);
+            }
+
+            return otherwise;
         }
     }
 

@@ -61,7 +61,8 @@ public static class AtomicFile
     public static Problem? WriteText(string path, string text) =>
         Write(path, stream => stream.Write(new UTF8Encoding(encoderShouldEmitUTF8Identifier: false).GetBytes(text)));
 
-    private static string Why(Exception error) => error switch
+    /// <summary>Why writing failed, in words.</summary>
+    internal static string Why(Exception error) => error switch
     {
         _ when Array.IndexOf(FullDisk, error.HResult) >= 0 => "no space left on the disk",
         UnauthorizedAccessException or System.Security.SecurityException => "no permission to write there",

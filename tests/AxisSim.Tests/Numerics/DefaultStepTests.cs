@@ -41,9 +41,9 @@ public sealed class DefaultStepTests
         double most = least;
         foreach (double graze in new[] { -GrazeArcseconds, GrazeArcseconds })
         {
-            // Where a peak grazes the band, a band that much wider or narrower tells which times are as good.
+            // Where a peak grazes the band, a band that much wider or narrower tells which times are as good; asked at the same fine step, for a coarser one has an error of its own.
             MountSetup other = setup with { Move = setup.Move with { SettleToleranceRadians = setup.Move.SettleToleranceRadians + (graze * BenchmarkCase.Arcsecond) } };
-            double time = MoveStudy.Run(other, axis, new MoveOptions { Explain = false, StepSeconds = 10e-6 }).Outcome.Settling!.AgainstRestSeconds!.Value;
+            double time = MoveStudy.Run(other, axis, new MoveOptions { Explain = false, StepSeconds = Fine }).Outcome.Settling!.AgainstRestSeconds!.Value;
             (least, most) = (Math.Min(least, time), Math.Max(most, time));
         }
 

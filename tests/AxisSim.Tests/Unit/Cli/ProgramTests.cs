@@ -23,7 +23,7 @@ public sealed class ProgramTests : IDisposable
         (int code, string output, string error) = Run("--help");
         Assert.Equal(0, code);
         Assert.Empty(error);
-        Assert.All(["simulate", "check", "new", "curve", "balance", "envelope", "130"], word => Assert.Contains(word, output, StringComparison.Ordinal));
+        Assert.All(["simulate", "check", "new", "curve", "balance", "envelope", "map", "merge", "130"], word => Assert.Contains(word, output, StringComparison.Ordinal));
     }
 
     [Fact]

@@ -2,6 +2,7 @@ using AxisSim.Core;
 using AxisSim.Core.Batches;
 using AxisSim.Core.Dynamics;
 using AxisSim.Core.Motion;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
 using AxisSim.Files.Scenarios;
@@ -65,6 +66,45 @@ public sealed class BatchTests
         }
     }
 
+    [Theory]
+    [InlineData("heavy-reflector")]
+    [InlineData("heavy-reflector-stalls")]
+    [InlineData("light-refractor")]
+    [InlineData("nominal")]
+    [Trait("speed", "slow")]
+    public void SettlingAndHeatAreThoseOfASingleRun(string name)
+    {
+        MountSetup setup = ScenarioReader.ReadFile(Repository.PathOf("scenarios", name + ".toml"), []).Scenario!.Setup;
+        double[] factors = [1.0, 1.2, 1.9];
+        BatchCase[] cases = [.. factors.Select(f => new BatchCase(Arrival.Loaded(setup, MountAxis.Polar, f), MountAxis.Polar))];
+        BatchResult[] results = BatchStudy.Run(cases, new BatchOptions { Depth = BatchDepth.Settling });
+        for (int i = 0; i < cases.Length; i++)
+        {
+            AxisOutcome outcome = MoveStudy.Run(cases[i].Setup, MountAxis.Polar, new MoveOptions { Explain = false }).Outcome;
+            Assert.Equal(outcome.Verdict.ToString(), results[i].End.ToString());
+            Assert.Equal(outcome.SlewSeconds, results[i].SlewSeconds);
+            if (outcome.Verdict is Verdict.Arrives or Verdict.DoesNotSettle)
+            {
+                Assert.Equal(outcome.Settling!.AgainstRestSeconds ?? double.NaN, results[i].SettleSeconds);
+                Assert.Equal(outcome.Power.ContinuousCelsius, results[i].ContinuousCelsius);
+            }
+        }
+    }
+
+    [Fact]
+    public void SettlingDoesNotDependOnWidthOrCompany()
+    {
+        List<BatchCase> cases = [.. Mixed(2.0).Take(23)];
+        BatchResult[] one = BatchStudy.Run(cases, new BatchOptions { Depth = BatchDepth.Settling, Width = BatchWidth.One, Threads = 1 });
+        Assert.Contains(one, r => double.IsFinite(r.SettleSeconds));
+        foreach (BatchWidth width in Widths)
+        {
+            Assert.Equal(one, BatchStudy.Run(cases, new BatchOptions { Depth = BatchDepth.Settling, Width = width, Threads = 2 }));
+        }
+
+        Assert.Equal(one[17], Assert.Single(BatchStudy.Run([cases[17]], new BatchOptions { Depth = BatchDepth.Settling })));
+    }
+
     [Fact]
     public void EachCaseIsReportedOnce()
     {
@@ -109,7 +149,7 @@ public sealed class BatchTests
     }
 
     /// <summary>Short moves of the benchmark axis: loads, ramps, currents, probe, clutch; some share their commands, some do not.</summary>
-    private static List<BatchCase> Mixed()
+    private static List<BatchCase> Mixed(double observe = 0.5)
     {
         List<BatchCase> cases = [];
         for (int i = 0; i < 60; i++)
@@ -121,7 +161,7 @@ public sealed class BatchTests
                 Train = BenchmarkCase.Axis.Train with { ClutchNewtonMetres = i % 9 == 0 ? 2.0 : 60.0 },
                 Motion = new AxisMotion { SlewRateRadiansPerSecond = (2 + (i % 4)) * BenchmarkCase.Degree, RampSeconds = i < 40 ? 0.3 : 0.2 + (0.01 * i) },
             };
-            cases.Add(new BatchCase(BenchmarkCase.Setup(axis, i % 3, 2 * BenchmarkCase.Degree, 0.5, probe: true), MountAxis.Polar));
+            cases.Add(new BatchCase(BenchmarkCase.Setup(axis, i % 3, 2 * BenchmarkCase.Degree, observe, probe: true), MountAxis.Polar));
         }
 
         return cases;
