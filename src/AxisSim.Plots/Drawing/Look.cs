@@ -117,5 +117,6 @@ internal static partial class Looks
         ("map", [CellToned, CellNoValue, .. Enum.GetValues<MapCell>().Select(Cell), MapEdge, MapPoint]),
         ("envelope", [.. Envelopes, EnvelopeBound, MapPoint]),
         ("growth", [Measured, SlopeOne]),
+        ("reduction", [ReductionSimulated, ReductionPaper, ReductionPulses, ReductionLevel, ReductionOwn, ReductionMatched]),
     ];
 }

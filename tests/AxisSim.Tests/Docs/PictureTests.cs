@@ -23,6 +23,8 @@ public sealed class PictureTests
 
     private static readonly string[] Simulate = ["simulate"];
 
+    private static readonly string[] Reduction = ["reduction"];
+
     // As docs/envelope.md shows it.
     private static readonly string[] Envelope =
     [
@@ -39,6 +41,7 @@ public sealed class PictureTests
         { "heavy-reflector-stalls", "polar-envelope", Envelope },
         { "heavy-reflector-stalls", "map", Map },
         { "heavy-reflector-rescued", "polar-move", Simulate },
+        { "heavy-reflector", "polar-reduction", Reduction },
     };
 
     [Theory]
