@@ -223,6 +223,7 @@ internal sealed class MoveRun
     private double ShaftRadians => _state.Shaft - (0.5 * _state.ShaftSpeed);
 
     /// <summary>Sky of the block that begins some steps from now.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private LaneSky Sky(int fromNow = 0)
     {
         long first = _commands.Index + fromNow;

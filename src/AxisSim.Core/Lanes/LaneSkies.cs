@@ -16,6 +16,7 @@ internal sealed class LaneSkies(MountSetup setup, MountAxis axis, MovePlan plan)
     public LaneSkies Copy() => (LaneSkies)MemberwiseClone();
 
     /// <summary>Whether nothing changes from a time on.</summary>
+    [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveInlining)]
     public bool IsSteady(double seconds) => _other.RestsFrom(seconds) && _wind.IsSteady;
 
     [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveOptimization)]
@@ -36,6 +37,7 @@ internal sealed class LaneSkies(MountSetup setup, MountAxis axis, MovePlan plan)
         return sky;
     }
 
+    [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveOptimization)]
     private Moment At(double seconds)
     {
         LaneMath.SinCos(_other.Position(seconds), out double sin, out double cos);

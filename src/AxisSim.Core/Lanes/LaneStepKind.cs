@@ -18,6 +18,7 @@ internal readonly record struct LaneStepKind
     /// <param name="secondLevel">Which holds after the change.</param>
     /// <param name="pushed">Whether the planned rate or the sync probe pushes the rotor, in any lane.</param>
     /// <param name="mixed">Whether the command may change in some lanes only.</param>
+    [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveInlining)]
     public LaneStepKind(bool split, int firstLevel, int secondLevel, bool pushed, bool mixed = false) =>
         _bits = firstLevel | (secondLevel << 4) | (split ? SplitBit : 0) | (pushed ? PushedBit : 0) | (mixed ? MixedBit : 0);
 

@@ -46,6 +46,7 @@ internal sealed class MotorPlan
     public IEnumerable<double> Numbers => _pieces.SelectMany(p => new[] { p.Start, p.Position, p.Velocity, p.HalfAcceleration, p.SixthJerk });
 
     /// <summary>Whether the position is the same at all times from one on.</summary>
+    [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveInlining)]
     public bool RestsFrom(double seconds) => seconds >= SlewSeconds && _pieces[^1].Velocity == 0.0;
 
     /// <summary>Duration of the slew, s.</summary>
@@ -68,12 +69,14 @@ internal sealed class MotorPlan
         return piece.Position + (s * (piece.Velocity + (s * (piece.HalfAcceleration + (s * piece.SixthJerk)))));
     }
 
+    [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveOptimization)]
     public double Position(double seconds)
     {
         int cursor = 0;
         return Position(seconds, ref cursor);
     }
 
+    [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveOptimization)]
     public double Velocity(double seconds)
     {
         int i = PieceAt(seconds);
@@ -124,6 +127,7 @@ internal sealed class MotorPlan
         return 0.5 * (low + high);
     }
 
+    [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveInlining)]
     private int PieceAt(double seconds)
     {
         int i = 0;
