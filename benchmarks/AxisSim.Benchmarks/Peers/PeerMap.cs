@@ -22,7 +22,7 @@ internal static class PeerMap
     public static void Time(TextWriter output, int threads, double stepSeconds, string? gridFile)
     {
         BatchCase[] cases = [.. Enumerable.Range(0, Columns * Rows).Select(i => new BatchCase(Setup(i % Columns, i / Columns), MountAxis.Polar))];
-        var options = new BatchOptions { Threads = threads, StepSeconds = stepSeconds };
+        var options = new BatchOptions { Threads = threads, StepSeconds = stepSeconds, StepAsAsked = true };
 
         // A corner of the map warms up.
         BatchStudy.Run([.. cases.Take(16)], options);

@@ -40,6 +40,9 @@ public sealed record BatchOptions
     /// <summary>Step asked for, s.</summary>
     public double StepSeconds { get; init; } = StepChoice.DefaultSeconds;
 
+    /// <summary>Takes the step as asked even where speed or modes want a shorter one: for comparison with programs that know no other.</summary>
+    internal bool StepAsAsked { get; init; }
+
     /// <summary>Threads; 0 takes as many as there are cores. The results do not depend on it.</summary>
     public int Threads { get; init; }
 

@@ -25,7 +25,7 @@ public static class BatchStudy
         try
         {
             var ready = new LaneCase[cases.Count];
-            Parallel.For(0, cases.Count, parallel, i => ready[i] = new LaneCase(i, cases[i], options.Depth, options.StepSeconds));
+            Parallel.For(0, cases.Count, parallel, i => ready[i] = new LaneCase(i, cases[i], options));
             foreach (LaneCase item in ready.Where(item => !item.Choice.Workable))
             {
                 Done(item.Index, item.Result(BatchEnd.NotWorkable, double.NaN));

@@ -15,16 +15,16 @@ internal sealed class LaneCase
     private readonly MotorPlan _shaftPlan;
     private readonly double _ratio;
 
-    public LaneCase(int index, BatchCase item, BatchDepth depth, double stepSeconds)
+    public LaneCase(int index, BatchCase item, BatchOptions options)
     {
         Index = index;
-        Settles = depth == BatchDepth.Settling;
+        Settles = options.Depth == BatchDepth.Settling;
         _item = item;
         AxisModel model = item.Setup.Axis(item.Axis);
         _plan = new MovePlan(item.Setup);
         _shaftPlan = _plan.For(item.Axis, item.Setup.Move, model.Train.TotalRatio);
         AxisParameters parameters = AxisAssembly.Parameters(item.Setup, item.Axis);
-        Choice = StepChoice.For(stepSeconds, model, parameters, _shaftPlan);
+        Choice = options.StepAsAsked ? new StepChoice(options.StepSeconds, null) : StepChoice.For(options.StepSeconds, model, parameters, _shaftPlan);
         if (!Choice.Workable)
         {
             return;
