@@ -6,7 +6,6 @@ using AxisSim.Cli.Output;
 using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Envelopes;
 using AxisSim.Core;
-using AxisSim.Core.Envelopes;
 using AxisSim.Core.Sky;
 using AxisSim.Files.Scenarios;
 
@@ -48,7 +47,7 @@ internal static class EnvelopeCommand
             return ExitCodes.BadInput;
         }
 
-        IReadOnlyList<MountAxis> axes = Moving(options, asked, scenario.Setup);
+        IReadOnlyList<MountAxis> axes = MovingAxes.Of(options, asked, scenario.Setup);
         IReadOnlyList<MountSetup> variants = VariantInput.Read(host, request.File, request.Settings, request.For, values, options.Problems);
         OutputFolder? folder = OutputFolder.Open(request.Folder, host, options.Problems);
         ScenarioInput.Print(host, options.Problems);
@@ -81,19 +80,5 @@ internal static class EnvelopeCommand
         }
 
         return ExitCodes.Good;
-    }
-
-    /// <summary>The axes asked for that turn in the move: one that rests has no slew rate to look for.</summary>
-    private static List<MountAxis> Moving(OptionValues options, MountAxis? asked, MountSetup setup)
-    {
-        IReadOnlyList<MountAxis> axes = options.Axes(asked, setup);
-        List<MountAxis> moving = [.. axes.Where(axis => EnvelopeStudy.Distance(setup, axis) > 0.0)];
-        if (axes.Count > 0 && moving.Count == 0)
-        {
-            string still = Say.List([.. axes.Select(axis => axis.Words())]);
-            options.Problems.Add(new Problem("move", 0, 0, "", $"start and end that are the same for the {still}, so that nothing slews", "a move that turns the axis", $"--set \"move.end_{axes[0].Key()}=...\", or another --axis"));
-        }
-
-        return moving;
     }
 }

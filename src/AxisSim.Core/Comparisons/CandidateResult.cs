@@ -72,6 +72,9 @@ public sealed record CandidateAxis
     /// <summary>The greatest safe slew rate, rad/s; NaN when there is none.</summary>
     public double RateRadiansPerSecond { get; init; } = double.NaN;
 
+    /// <summary>Planned duration of the slew of this axis alone, s; NaN when there is no safe rate.</summary>
+    public double OwnSlewSeconds { get; init; } = double.NaN;
+
     /// <summary>Time from the end of the slew until the payload stays within the tolerance of its rest, s; NaN when it does not.</summary>
     public double SettleSeconds { get; init; } = double.NaN;
 
@@ -121,6 +124,6 @@ public sealed record CandidateResult
     /// <summary>Mean power of all axes together over the slew, W.</summary>
     public double MeanWatts => Axes.Sum(axis => axis.MeanWatts);
 
-    /// <summary>The axis that moves at the least share of what is asked of it.</summary>
-    public CandidateAxis Worst => Axes.OrderBy(axis => double.IsNaN(axis.RateRadiansPerSecond) ? double.NegativeInfinity : axis.RateRadiansPerSecond).First();
+    /// <summary>The axis that holds the others up: one without a safe rate, else the one that slews longest.</summary>
+    public CandidateAxis Worst => Axes.OrderByDescending(axis => double.IsNaN(axis.OwnSlewSeconds) ? double.PositiveInfinity : axis.OwnSlewSeconds).ThenBy(axis => axis.Search is { } search && double.IsNaN(search.RateRadiansPerSecond) ? 0 : 1).First();
 }

@@ -108,8 +108,10 @@ internal static class ComparisonRound
                     return plain;
                 }
 
+                var plan = new MovePlan(setup);
                 NominalRun run = NominalRun.Of(setup, axis, options.StepSeconds);
-                return plain with { SettleSeconds = run.SettleSeconds, ContinuousCelsius = run.ContinuousCelsius, MeanWatts = run.MeanWatts };
+                double own = (axis == MountAxis.Polar ? plan.PolarProfile : plan.DeclinationProfile).DurationSeconds;
+                return plain with { OwnSlewSeconds = own, SettleSeconds = run.SettleSeconds, ContinuousCelsius = run.ContinuousCelsius, MeanWatts = run.MeanWatts };
             }),
         ];
         return new CandidateResult

@@ -23,6 +23,8 @@ internal static partial class Looks
 
     public static readonly Look EnvelopeBound = new(Swatch.Line, Palette.Frame, 1.4, Dash.Dotted);
 
+    public static readonly Look ComparisonNeed = new(Swatch.Line, Palette.Shade, 5.0);
+
     public static readonly Look Measured = new(Swatch.Marker, Palette.Blue, Marker: MarkerType.Circle);
     public static readonly Look SlopeOne = new(Swatch.Line, Palette.QuietInk, 1.8, Dash.Dashed);
 

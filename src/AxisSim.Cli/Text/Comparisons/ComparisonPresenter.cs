@@ -1,0 +1,90 @@
+using AxisSim.Cli.Input;
+using AxisSim.Core.Comparisons;
+using AxisSim.Core.Sky;
+
+namespace AxisSim.Cli.Text.Comparisons;
+
+/// <summary>The page of a comparison: verdict, ranking, why the others lose, what was assumed.</summary>
+internal static class ComparisonPresenter
+{
+    private const int LongestName = 26;
+
+    /// <summary>Writes the page.</summary>
+    public static void Write(Page page, ComparisonReport report, IReadOnlyList<string> files)
+    {
+        page.Verdict(ComparisonVerdict.Of(report), report.Winner is not null);
+        if (ComparisonVerdict.Why(report) is { Length: > 0 } why)
+        {
+            page.Text(why);
+        }
+
+        IReadOnlyList<CandidateResult> best = report.Best;
+        page.Heading("Best setting of each motor, the soonest on target first");
+        page.Table(Head(report), best.Select((result, i) => Row(result, i, report)));
+        page.Gap();
+        page.Table(["#  ", "winding, degC", "power, W", "full step, arcsec", "microstep, arcsec", "load/rotor", "worm locks"], best.Select(Figures));
+        page.Gap();
+        page.Text("Power: mean from the supply over the slew, all axes. Winding: after slewing without end. Load/rotor: inertia of the load at the motor's shaft over that of the rotor, at the start; of two axes the larger.");
+        page.Heading(report.Winner is null ? "Why they fail" : "Why the others lose");
+        foreach ((CandidateResult result, int i) in best.Select((result, i) => (result, i)).Where(pair => pair.result != report.Winner))
+        {
+            string later = report.Winner is { } winner && result.Fate == CandidateFate.Ranked ? $"{Units.Time(result.OnTargetSeconds - winner.OnTargetSeconds)} later; " : "";
+            page.Item(Say.Count(i + 1), $"{CandidateText.Name(result)}: {later}{CandidateText.Why(result, report.Margin)}.");
+        }
+
+        SettingsGrid.Write(page, report);
+        Assumptions.Write(page, report);
+        if (report.Winner is { } first)
+        {
+            page.Gap();
+            page.Text("Look at margin, settling and heat of the best one in full:");
+            page.Copyable(CommandText.Of("simulate", report.File, report.Settings, CandidateSettings.Of(report.Mount, first)), indent: 2);
+        }
+
+        if (files.Count > 0)
+        {
+            page.Heading("Files written");
+            foreach (string file in files)
+            {
+                page.Copyable(file, indent: 2);
+            }
+        }
+
+        Cautions.Write(page);
+    }
+
+    private static string[] Head(ComparisonReport report) =>
+        ["#  ", "motor".PadRight(LongestName), "red.", "V", .. report.Axes.Select(axis => axis == MountAxis.Polar ? "polar deg/s" : "decl. deg/s"), "slew s", "settle s", "total s", "limit".PadRight(18)];
+
+    private static string[] Row(CandidateResult result, int index, ComparisonReport report)
+    {
+        string name = result.Candidate.Motor.Name;
+        return
+        [
+            Mark(index),
+            (name.Length > LongestName ? name[..(LongestName - 2)] + ".." : name).PadRight(LongestName),
+            CandidateText.Reduction(result),
+            CandidateText.Volts(result),
+            .. report.Axes.Select(axis => Cell(Units.Degrees(result.Axes.First(one => one.Axis == axis).RateRadiansPerSecond))),
+            result.Fate is CandidateFate.Slower or CandidateFate.Hopeless ? "-" : Cell(result.SlewSeconds),
+            Cell(result.SettleSeconds),
+            Cell(result.OnTargetSeconds),
+            CandidateText.Status(result).PadRight(18),
+        ];
+    }
+
+    private static string[] Figures(CandidateResult result, int index) =>
+    [
+        Mark(index),
+        Cell(Math.Round(result.Axes.Max(axis => axis.ContinuousCelsius))),
+        Cell(result.MeanWatts),
+        Cell(result.Axes.Max(axis => Units.Arcseconds(axis.Facts.FullStepRadians))),
+        Cell(result.Axes.Max(axis => Units.Arcseconds(axis.Facts.MicrostepRadians))),
+        Say.Number(result.Axes.Max(axis => axis.InertiaRatio), 2),
+        result.Axes.All(axis => axis.Facts.SelfLocking) ? "yes" : result.Axes.Any(axis => axis.Facts.SelfLocking) ? "one does" : "no",
+    ];
+
+    private static string Mark(int index) => Say.Count(index + 1).PadRight(3);
+
+    private static string Cell(double value) => double.IsNaN(value) ? "-" : Say.Number(value);
+}
