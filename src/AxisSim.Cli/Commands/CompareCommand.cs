@@ -15,7 +15,7 @@ namespace AxisSim.Cli.Commands;
 internal static class CompareCommand
 {
     private sealed record Request(
-        string File, string[] Settings, string? Motors, string? Ratios, string? Voltages, string? Margin, string? CurrentShare, bool All, string? Axis, string? Threads, string? Folder, string? Format);
+        string File, string[] Settings, string? Motors, string? Ratios, string? Voltages, string? Margin, string? CurrentShare, string[] Measured, bool All, string? Axis, string? Threads, string? Folder, string? Format);
 
     /// <summary>The command.</summary>
     public static Command Create(Host host)
@@ -28,11 +28,18 @@ internal static class CompareCommand
         Option<string> voltages = new("--voltages") { Description = "Supply voltages, as \"12,24,36 V\" (the default: that of the file)", HelpName = "LIST" };
         Option<string> margin = new("--margin") { Description = "How much more inertia, imbalance and friction must still be moved (the default: 30%)", HelpName = "SHARE" };
         Option<string> share = new("--current-share") { Description = "Slew current over rated current (the default: 100%)", HelpName = "SHARE" };
+        Option<string[]> measured = new("--measured")
+        {
+            Description = "Fit a motor of the table to its measured pull-out curve, as \"NAME=curve.csv\" (docs/catalogue.md). May be repeated",
+            HelpName = "NAME=FILE",
+            Arity = ArgumentArity.OneOrMore,
+            AllowMultipleArgumentsPerToken = false,
+        };
         Option<bool> all = new("--all") { Description = "Simulate every candidate, also those that the closed form rules out" };
         Option<string> threads = new("--threads") { Description = "Threads to use (the default: all cores); the results do not depend on it", HelpName = "N" };
-        var command = new Command("compare", "Ranks motors, total reductions and supplies for the payload of a scenario, before buying") { file, motors, ratios, voltages, margin, share, all, axis, set, threads, folder, format };
+        var command = new Command("compare", "Ranks motors, total reductions and supplies for the payload of a scenario, before buying") { file, motors, ratios, voltages, margin, share, measured, all, axis, set, threads, folder, format };
         command.SetAction(parsed => Run(host, new Request(
-            parsed.GetRequiredValue(file), parsed.GetValue(set) ?? [], parsed.GetValue(motors), parsed.GetValue(ratios), parsed.GetValue(voltages), parsed.GetValue(margin), parsed.GetValue(share), parsed.GetValue(all),
+            parsed.GetRequiredValue(file), parsed.GetValue(set) ?? [], parsed.GetValue(motors), parsed.GetValue(ratios), parsed.GetValue(voltages), parsed.GetValue(margin), parsed.GetValue(share), parsed.GetValue(measured) ?? [], parsed.GetValue(all),
             parsed.GetValue(axis), parsed.GetValue(threads), parsed.GetValue(folder), parsed.GetValue(format))));
         return command;
     }
@@ -54,6 +61,7 @@ internal static class CompareCommand
         }
 
         IReadOnlyList<MountAxis> axes = MovingAxes.Of(options, asked, scenario.Setup);
+        IReadOnlyList<MeasuredFit> fits = axes.Count == 0 ? [] : MeasuredInput.Read(request.Measured, motors, scenario.Setup.Axis(axes[0]).Drive.SupplyVolts, options.Problems);
         OutputFolder? folder = OutputFolder.Open(request.Folder, host, options.Problems);
         ScenarioInput.Print(host, options.Problems);
         if (options.Problems.Count > 0)
@@ -63,7 +71,7 @@ internal static class CompareCommand
 
         var work = new ComparisonWork(scenario.Setup, motors, ratios, voltages)
         {
-            File = request.File, Settings = request.Settings, Margin = margin, CurrentShare = share, Threads = threads, All = request.All, Fits = [],
+            File = request.File, Settings = request.Settings, Margin = margin, CurrentShare = share, Threads = threads, All = request.All, Fits = fits,
         };
         ComparisonReport report = work.Run(host, axes);
         var document = new ComparisonDocument(report, scenario, request.Motors!);

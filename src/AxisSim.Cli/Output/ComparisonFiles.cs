@@ -37,8 +37,18 @@ internal static class ComparisonFiles
             }
         }
 
+        foreach (MeasuredFit fit in report.Fits)
+        {
+            MotorChoice datasheet = report.Datasheets.First(motor => motor.Name == fit.Motor);
+            MoveFiles.Figure(folder, $"measured-{Plain(fit.Motor)}", MeasuredFigure.Create(fit, datasheet.Motor, $"{fit.Motor}: measured pull-out torque", FitText.Sentence(fit)));
+        }
+
         folder.Write(Outcome, document.Write);
     }
+
+    // A name such as "17 long, 0.9 deg" becomes part of a file's name.
+    private static string Plain(string name) =>
+        string.Join('-', string.Concat(name.Select(letter => char.IsAsciiLetterOrDigit(letter) || letter == '.' ? letter : ' ')).Split(' ', StringSplitOptions.RemoveEmptyEntries));
 
     private static IFigure? Figure(string name, ComparisonReport report, MountAxis axis)
     {

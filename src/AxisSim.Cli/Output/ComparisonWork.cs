@@ -1,3 +1,4 @@
+using AxisSim.Cli.Input;
 using AxisSim.Cli.Text.Comparisons;
 using AxisSim.Core;
 using AxisSim.Core.Comparisons;
@@ -30,7 +31,7 @@ internal sealed class ComparisonWork(MountSetup mount, IReadOnlyList<MotorChoice
     {
         using var progress = new ProgressLine(host.Error, host.ErrorIsTerminal);
         double resolution = EnvelopeWork.RoundRate(axes.Min(axis => mount.Axis(axis).Motion.SlewRateRadiansPerSecond), ResolutionShare);
-        Candidate[] candidates = [.. motors.SelectMany(motor => ratios.SelectMany(ratio => voltages.Select(volts => new Candidate(motor, ratio, volts))))];
+        Candidate[] candidates = [.. MeasuredInput.Apply(motors, Fits).SelectMany(motor => ratios.SelectMany(ratio => voltages.Select(volts => new Candidate(motor, ratio, volts))))];
         var options = new ComparisonOptions
         {
             LoadFactor = 1.0 + Margin,
@@ -45,7 +46,7 @@ internal sealed class ComparisonWork(MountSetup mount, IReadOnlyList<MotorChoice
         work.Wait(host.Stop);
         return new ComparisonReport
         {
-            File = File, Settings = Settings, Mount = mount, Axes = axes, Margin = Margin, CurrentShare = CurrentShare, ResolutionRadiansPerSecond = resolution, Results = work.Result, Fits = Fits,
+            File = File, Settings = Settings, Mount = mount, Axes = axes, Margin = Margin, CurrentShare = CurrentShare, ResolutionRadiansPerSecond = resolution, Results = work.Result, Fits = Fits, Datasheets = motors,
         };
     }
 }

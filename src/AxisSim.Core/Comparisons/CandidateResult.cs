@@ -69,7 +69,7 @@ public sealed record CandidateAxis
     /// <summary>The search at the load asked for; null when it was not simulated.</summary>
     public SafeRate? Search { get; init; }
 
-    /// <summary>The greatest safe slew rate, rad/s; NaN when there is none.</summary>
+    /// <summary>The slew rate in use, rad/s: the greatest safe one, or a lower one at which the move settles; NaN when there is none.</summary>
     public double RateRadiansPerSecond { get; init; } = double.NaN;
 
     /// <summary>Planned duration of the slew of this axis alone, s; NaN when there is no safe rate.</summary>
@@ -108,6 +108,9 @@ public sealed record CandidateResult
 
     /// <summary>What became of it.</summary>
     public required CandidateFate Fate { get; init; }
+
+    /// <summary>Whether the rates are below the greatest safe ones, because at those it does not settle.</summary>
+    public bool SlowedToSettle { get; init; }
 
     /// <summary>Axis by axis.</summary>
     public required IReadOnlyList<CandidateAxis> Axes { get; init; }

@@ -14,6 +14,9 @@ internal static class ComparisonRound
 
     private const int MostLowerings = 12;
 
+    /// <summary>Shares of the safe rates that are tried in turn until the move settles.</summary>
+    private static readonly double[] Slower = [1.0, 0.85, 0.7, 0.5];
+
     /// <summary>Shares of the work that are done after the searches and after the causes.</summary>
     private const double Searched = 0.8;
     private const double Explained = 0.85;
@@ -96,35 +99,52 @@ internal static class ComparisonRound
 
     private static CandidateResult Result(Entrant entrant, double[] rates, SafeRate[] searches, CandidateLimit[] limits, ComparisonOptions options)
     {
-        bool moves = !rates.Any(double.IsNaN);
-        MountSetup setup = moves ? entrant.At(rates) : entrant.Setup;
-        CandidateAxis[] axes =
-        [
-            .. entrant.Axes.Select((axis, a) =>
-            {
-                CandidateAxis plain = entrant.Axis(a, setup, limits[a]) with { Search = searches[a], RateRadiansPerSecond = rates[a] };
-                if (!moves)
-                {
-                    return plain;
-                }
-
-                var plan = new MovePlan(setup);
-                NominalRun run = NominalRun.Of(setup, axis, options.StepSeconds);
-                double own = (axis == MountAxis.Polar ? plan.PolarProfile : plan.DeclinationProfile).DurationSeconds;
-                return plain with { OwnSlewSeconds = own, SettleSeconds = run.SettleSeconds, ContinuousCelsius = run.ContinuousCelsius, MeanWatts = run.MeanWatts };
-            }),
-        ];
-        return new CandidateResult
+        CandidateAxis Plain(int a, MountSetup at) => entrant.Axis(a, at, limits[a]) with { Search = searches[a], RateRadiansPerSecond = rates[a] };
+        CandidateResult made = new()
         {
             Candidate = entrant.Candidate,
-            Setup = setup,
+            Setup = entrant.Setup,
             Index = entrant.Index,
-            Axes = axes,
-            SlewSeconds = moves ? new MovePlan(setup).SlewSeconds : double.NaN,
-            Fate = !moves ? CandidateFate.NoSafeRate
-                : axes.Any(axis => axis.ContinuousCelsius > axis.LimitCelsius) ? CandidateFate.TooHot
-                : axes.Any(axis => double.IsNaN(axis.SettleSeconds)) ? CandidateFate.NotSettled
-                : CandidateFate.Ranked,
+            Axes = [.. rates.Select((_, a) => Plain(a, entrant.Setup))],
+            Fate = CandidateFate.NoSafeRate,
         };
+        if (rates.Any(double.IsNaN))
+        {
+            return made;
+        }
+
+        foreach (double share in Slower)
+        {
+            double[] tried = [.. rates.Select((rate, a) => share * rate)];
+            if (share < 1.0 && tried.Where((rate, a) => rate < entrant.Least[a]).Any())
+            {
+                break;
+            }
+
+            MountSetup setup = entrant.At(tried);
+            CandidateAxis[] axes = [.. rates.Select((_, a) => Run(Plain(a, setup) with { RateRadiansPerSecond = tried[a] }, setup, options))];
+            CandidateFate fate = axes.Any(axis => axis.ContinuousCelsius > axis.LimitCelsius) ? CandidateFate.TooHot
+                : axes.Any(axis => double.IsNaN(axis.SettleSeconds)) ? CandidateFate.NotSettled
+                : CandidateFate.Ranked;
+            if (share == 1.0 || fate == CandidateFate.Ranked)
+            {
+                made = made with { Setup = setup, Axes = axes, SlewSeconds = new MovePlan(setup).SlewSeconds, Fate = fate, SlowedToSettle = share < 1.0 };
+            }
+
+            if (fate != CandidateFate.NotSettled)
+            {
+                break;
+            }
+        }
+
+        return made;
+    }
+
+    private static CandidateAxis Run(CandidateAxis axis, MountSetup setup, ComparisonOptions options)
+    {
+        var plan = new MovePlan(setup);
+        NominalRun run = NominalRun.Of(setup, axis.Axis, options.StepSeconds);
+        double own = (axis.Axis == MountAxis.Polar ? plan.PolarProfile : plan.DeclinationProfile).DurationSeconds;
+        return axis with { OwnSlewSeconds = own, SettleSeconds = run.SettleSeconds, ContinuousCelsius = run.ContinuousCelsius, MeanWatts = run.MeanWatts };
     }
 }

@@ -26,9 +26,7 @@ internal sealed class Entrant
         {
             (double top, EnvelopeLimit limit) = EnvelopeStudy.Top(Loaded[i], axes[i], Ramps[i]);
             bounds[i] = RateBound.Of(Loaded[i], axes[i], Ramps[i], Least[i], top);
-            limits[i] = top < Least[i] ? LimitCause.Of(limit)
-                : double.IsNaN(bounds[i]) && double.IsNaN(RateBound.Of(LimitCause.Ample(Loaded[i], axes[i]), axes[i], Ramps[i], Least[i], Least[i])) ? CandidateLimit.Torque
-                : CandidateLimit.SupplyVoltage;
+            limits[i] = Expected(i, top, limit);
         }
 
         LeastSeconds = Hopeful ? new MovePlan(At(bounds)).SlewSeconds : double.PositiveInfinity;
@@ -59,6 +57,18 @@ internal sealed class Entrant
 
     /// <summary>Greatest rate by the closed form, rad/s.</summary>
     public double Bound(int axis) => bounds[axis];
+
+    /// <summary>What the closed form says stands against a greater rate.</summary>
+    private CandidateLimit Expected(int i, double top, EnvelopeLimit limit)
+    {
+        if (top < Least[i] || bounds[i] >= top)
+        {
+            return LimitCause.Of(limit);
+        }
+
+        double ample = RateBound.Of(LimitCause.Ample(Loaded[i], Axes[i]), Axes[i], Ramps[i], Least[i], top);
+        return ample > bounds[i] || (double.IsNaN(bounds[i]) && !double.IsNaN(ample)) ? CandidateLimit.SupplyVoltage : CandidateLimit.Torque;
+    }
 
     /// <summary>The mount with the candidate at given rates.</summary>
     public MountSetup At(IReadOnlyList<double> rates) =>

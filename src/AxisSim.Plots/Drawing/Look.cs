@@ -117,6 +117,6 @@ internal static partial class Looks
         ("map", [CellToned, CellNoValue, .. Enum.GetValues<MapCell>().Select(Cell), MapEdge, MapPoint]),
         ("envelope", [.. Envelopes, EnvelopeBound, MapPoint]),
         ("comparison", [.. Envelopes, ComparisonNeed, MapPoint]),
-        ("growth", [Measured, SlopeOne]),
+        ("growth", [Measured, SlopeOne, FittedLine]),
     ];
 }

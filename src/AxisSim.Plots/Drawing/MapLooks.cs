@@ -26,6 +26,7 @@ internal static partial class Looks
     public static readonly Look ComparisonNeed = new(Swatch.Line, Palette.Shade, 5.0);
 
     public static readonly Look Measured = new(Swatch.Marker, Palette.Blue, Marker: MarkerType.Circle);
+    public static readonly Look FittedLine = new(Swatch.Line, Palette.Black, 2.4);
     public static readonly Look SlopeOne = new(Swatch.Line, Palette.QuietInk, 1.8, Dash.Dashed);
 
     private static readonly Look[] s_cells =

@@ -45,24 +45,24 @@ internal static class CandidateText
         CandidateFate.NotSettled => "DOES NOT SETTLE",
         CandidateFate.NoSafeRate => "NO SAFE RATE",
         CandidateFate.Hopeless => "TOO WEAK",
-        _ => Short(result.Worst.Limit),
+        _ => result.SlowedToSettle ? "settling" : Short(result.Worst.Limit),
     };
 
-    /// <summary>Why a candidate is not better than it is, in a sentence without a capital.</summary>
+    /// <summary>Why a candidate is not better than it is, in a clause without a capital.</summary>
     public static string Why(CandidateResult result, double margin)
     {
         CandidateAxis worst = result.Worst;
         CandidateAxis hottest = result.Axes.MaxBy(axis => axis.ContinuousCelsius)!;
-        string where = result.Axes.Count > 1 ? $" about the {worst.Axis.Words()}" : "";
-        string load = $"{Say.Number(1.0 + margin)} times the load";
+        string where = result.Axes.Count > 1 ? $" ({worst.Axis.Words()})" : "", load = $"{Say.Number(1.0 + margin)} times the load";
         return result.Fate switch
         {
             CandidateFate.TooHot => $"slewing without end heats the winding to {Units.Celsius(hottest.ContinuousCelsius)}, above the {Units.Celsius(hottest.LimitCelsius)} of its insulation class",
-            CandidateFate.NotSettled => $"it arrives, but does not settle in the time observed ({Say.List([.. result.Axes.Where(axis => double.IsNaN(axis.SettleSeconds)).Select(axis => axis.Axis.Words())])})",
-            CandidateFate.Hopeless => $"not simulated, for by the closed form{where} it does not move {load} at a tenth of the rate in the file: {Lacks(worst.Limit)}",
-            CandidateFate.NoSafeRate when worst.Search is { Tried: > 0, RateRadiansPerSecond: double.NaN } => $"with {load}{where} {Say.Sentence(Limit(worst))}",
+            CandidateFate.NotSettled => $"it arrives, but does not settle in the time observed, nor at half the rate ({Say.List([.. result.Axes.Where(axis => double.IsNaN(axis.SettleSeconds)).Select(axis => axis.Axis.Words())])})",
+            CandidateFate.Hopeless => $"not simulated, for by the closed form it cannot move {load} at a tenth of the rate in the file: {Lacks(worst.Limit)}{where}",
+            CandidateFate.Slower => $"not simulated, for by the closed form it is on target after {Units.Time(result.SlewSeconds)} at the earliest, and another setting of this motor is sooner",
+            CandidateFate.NoSafeRate when worst.Search is { Tried: > 0, RateRadiansPerSecond: double.NaN } => $"with {load} even {Limit(worst)}{where}",
             CandidateFate.NoSafeRate => $"no rate is safe for both axes together with {load}",
-            _ => Limit(worst) + where,
+            _ => (result.SlowedToSettle ? "it was slowed down to settle; before that, " : "") + Limit(worst) + where,
         };
     }
 
@@ -79,13 +79,13 @@ internal static class CandidateText
         string failing = Rate(axis.Search?.FirstFailingRadiansPerSecond ?? double.NaN);
         return axis.Limit switch
         {
-            CandidateLimit.SupplyVoltage => $"supply voltage: {failing} stalls, where ample voltage would arrive",
-            CandidateLimit.Torque => $"torque: {failing} stalls, and more voltage would not help",
-            CandidateLimit.Resonance => $"resonance: the torque would do, but {failing} swings the rotor out of step",
-            CandidateLimit.Clutch => $"clutch: {failing} makes it slip",
-            CandidateLimit.PulseRate => $"pulse rate: the controller cannot pulse faster than {Rate(axis.Search?.TopRadiansPerSecond ?? double.NaN)}",
-            CandidateLimit.MoveLength => "length of the move: the two ramps take all of it",
-            CandidateLimit.MotorSpeed => $"motor speed: faster, it has less than {Units.Percent(EnvelopeStudy.LeastTorqueShare)} of its holding torque",
+            CandidateLimit.SupplyVoltage => $"{failing} stalls for want of supply voltage: with ample voltage it would arrive",
+            CandidateLimit.Torque => $"{failing} stalls for want of torque: more voltage would not help",
+            CandidateLimit.Resonance => $"{failing} stalls from resonance: the torque would do, but the rotor swings out of step",
+            CandidateLimit.Clutch => $"{failing} makes the clutch slip",
+            CandidateLimit.PulseRate => $"the controller cannot pulse faster than {Rate(axis.Search?.TopRadiansPerSecond ?? double.NaN)}",
+            CandidateLimit.MoveLength => "the two ramps take the whole move, which gets no faster with this ramp",
+            CandidateLimit.MotorSpeed => $"faster than {Rate(axis.Search?.TopRadiansPerSecond ?? double.NaN)} it has less than {Units.Percent(EnvelopeStudy.LeastTorqueShare)} of its holding torque",
             _ => $"{failing} is too fast to simulate",
         };
     }

@@ -9,6 +9,9 @@ internal static class ComparisonPresenter
 {
     private const int LongestName = 26;
 
+    /// <summary>Slews that differ by less than this share are told as equally fast (a choice of ours).</summary>
+    private const double AsFast = 0.005;
+
     /// <summary>Writes the page.</summary>
     public static void Write(Page page, ComparisonReport report, IReadOnlyList<string> files)
     {
@@ -26,12 +29,8 @@ internal static class ComparisonPresenter
         page.Gap();
         page.Text("Power: mean from the supply over the slew, all axes. Winding: after slewing without end. Load/rotor: inertia of the load at the motor's shaft over that of the rotor, at the start; of two axes the larger.");
         page.Heading(report.Winner is null ? "Why they fail" : "Why the others lose");
-        foreach ((CandidateResult result, int i) in best.Select((result, i) => (result, i)).Where(pair => pair.result != report.Winner))
-        {
-            string later = report.Winner is { } winner && result.Fate == CandidateFate.Ranked ? $"{Units.Time(result.OnTargetSeconds - winner.OnTargetSeconds)} later; " : "";
-            page.Item(Say.Count(i + 1), $"{CandidateText.Name(result)}: {later}{CandidateText.Why(result, report.Margin)}.");
-        }
-
+        Reasons(page, report, best);
+        FitText.Write(page, report);
         SettingsGrid.Write(page, report);
         Assumptions.Write(page, report);
         if (report.Winner is { } first)
@@ -52,6 +51,20 @@ internal static class ComparisonPresenter
 
         Cautions.Write(page);
     }
+
+    // Motors that lose for the same reason share a line.
+    private static void Reasons(Page page, ComparisonReport report, IReadOnlyList<CandidateResult> best)
+    {
+        var losers = best.Select((result, i) => (Place: i + 1, Why: Reason(report, result), Result: result)).Where(one => one.Result != report.Winner);
+        foreach (var same in losers.GroupBy(one => one.Why))
+        {
+            page.Item("-", $"{Say.List([.. same.Select(one => $"{Say.Count(one.Place)} {one.Result.Candidate.Motor.Name}")])}: {same.Key}.");
+        }
+    }
+
+    private static string Reason(ComparisonReport report, CandidateResult result) =>
+        report.Winner is { } winner && result.Fate == CandidateFate.Ranked && result.SlewSeconds <= winner.SlewSeconds * (1.0 + AsFast) && !result.SlowedToSettle
+            ? "slews as fast as the best, but settles later" : CandidateText.Why(result, report.Margin);
 
     private static string[] Head(ComparisonReport report) =>
         ["#  ", "motor".PadRight(LongestName), "red.", "V", .. report.Axes.Select(axis => axis == MountAxis.Polar ? "polar deg/s" : "decl. deg/s"), "slew s", "settle s", "total s", "limit".PadRight(18)];

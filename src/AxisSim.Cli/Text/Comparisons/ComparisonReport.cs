@@ -27,6 +27,9 @@ internal sealed record ComparisonReport
     /// <summary>Results, the best first.</summary>
     public required IReadOnlyList<CandidateResult> Results { get; init; }
 
+    /// <summary>The motors as the table has them.</summary>
+    public IReadOnlyList<MotorChoice> Datasheets { get; init; } = [];
+
     /// <summary>What measured curves made of motors.</summary>
     public IReadOnlyList<MeasuredFit> Fits { get; init; } = [];
 

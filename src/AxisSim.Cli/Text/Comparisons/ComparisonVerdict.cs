@@ -19,7 +19,7 @@ internal static class ComparisonVerdict
                 + (best is null ? "" : $" The nearest, {CandidateText.Name(best)}: {CandidateText.Why(best, report.Margin)}.");
         }
 
-        string rates = Say.List([.. winner.Axes.Select(axis => $"{Say.With(Units.Degrees(axis.RateRadiansPerSecond), "deg/s")} ({axis.Axis.Words()})")]);
+        string rates = Say.List([.. winner.Axes.Select(axis => $"{Say.With(Units.Degrees(axis.RateRadiansPerSecond), "deg/s", 4)} ({axis.Axis.Words()})")]);
         return $"BEST: {CandidateText.Name(winner)}. With {margin} in hand it slews at {rates} and is on target, settled, {Units.Time(winner.OnTargetSeconds)} after the start.";
     }
 
@@ -33,10 +33,9 @@ internal static class ComparisonVerdict
 
         CandidateResult[] others = [.. report.Best.Skip(1).Where(result => result.Fate == CandidateFate.Ranked)];
         CandidateResult[] equal = [.. others.Where(result => result.OnTargetSeconds <= (1.0 + Equal) * winner.OnTargetSeconds)];
-        string limit = Say.Sentence(CandidateText.Why(winner, report.Margin)) + ".";
         string next = others.Length == 0 ? "No other motor will do."
             : equal.Length > 0 ? $"As good within {Units.Percent(Equal)}: {Say.List([.. equal.Select(CandidateText.Name)])}. Between these choose by price, heat, noise and what fits."
             : $"The next motor, {CandidateText.Name(others[0])}, takes {Units.Time(others[0].OnTargetSeconds - winner.OnTargetSeconds)} longer.";
-        return $"{next} What keeps the best one from more: {limit}";
+        return $"{next} The best one goes no faster because {CandidateText.Why(winner, report.Margin)}.";
     }
 }
