@@ -9,7 +9,7 @@ internal sealed record SheetRow(int Line, string[] Fields);
 /// <summary>A table of comma-separated values: lines that begin with # are comments, the first other line names the columns.</summary>
 internal sealed class CsvSheet
 {
-    private static readonly CsvReaderOptions Options = CsvReaderOptions.Default with { HasHeader = false, CommentPrefix = '#', TrackLineNumbers = true };
+    private static readonly CsvReaderOptions Options = CsvReaderOptions.Default with { HasHeader = false, Separator = ',', CommentPrefix = '#', TrackLineNumbers = true };
 
     private CsvSheet(string file, SheetRow header, IReadOnlyList<SheetRow> rows) => (File, Header, Rows) = (file, header, rows);
 
