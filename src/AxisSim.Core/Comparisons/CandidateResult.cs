@@ -75,7 +75,7 @@ public sealed record CandidateAxis
     /// <summary>Planned duration of the slew of this axis alone, s; NaN when there is no safe rate.</summary>
     public double OwnSlewSeconds { get; init; } = double.NaN;
 
-    /// <summary>Time from the end of the slew until the payload stays within the tolerance of its rest, s; NaN when it does not.</summary>
+    /// <summary>Time from the end of the axis' own slew until the payload stays within the tolerance of its rest, s; NaN when it does not.</summary>
     public double SettleSeconds { get; init; } = double.NaN;
 
     /// <summary>Winding temperature after slewing without end, degrees Celsius.</summary>
@@ -115,14 +115,14 @@ public sealed record CandidateResult
     /// <summary>Axis by axis.</summary>
     public required IReadOnlyList<CandidateAxis> Axes { get; init; }
 
-    /// <summary>Planned duration of the slew at the safe rates, s, that of the slower axis; where it was not simulated a time that it cannot beat; NaN when there is none.</summary>
+    /// <summary>Planned duration of the slew at the rates in use, s, that of the slower of the axes compared; where it was not simulated a time that it cannot beat; NaN when there is none.</summary>
     public double SlewSeconds { get; init; } = double.NaN;
 
-    /// <summary>Settle time of the axis that takes longer, s; NaN when one does not settle or was not simulated.</summary>
-    public double SettleSeconds => Axes.Any(axis => double.IsNaN(axis.SettleSeconds)) ? double.NaN : Axes.Max(axis => axis.SettleSeconds);
+    /// <summary>Time from the end of the slew of the slower axis until all are settled, s; NaN when one does not settle or was not simulated.</summary>
+    public double SettleSeconds => OnTargetSeconds - SlewSeconds;
 
-    /// <summary>Time from the start of the move until all axes are settled, s.</summary>
-    public double OnTargetSeconds => SlewSeconds + SettleSeconds;
+    /// <summary>Time from the start of the move until all axes are settled, s; NaN when one does not settle or was not simulated.</summary>
+    public double OnTargetSeconds => Axes.Any(axis => double.IsNaN(axis.SettleSeconds)) ? double.NaN : Axes.Max(axis => axis.OwnSlewSeconds + axis.SettleSeconds);
 
     /// <summary>Mean power of all axes together over the slew, W.</summary>
     public double MeanWatts => Axes.Sum(axis => axis.MeanWatts);

@@ -1,6 +1,5 @@
 using AxisSim.Core.Batches;
 using AxisSim.Core.Envelopes;
-using AxisSim.Core.Motion;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
 
@@ -128,7 +127,7 @@ internal static class ComparisonRound
                 : CandidateFate.Ranked;
             if (share == 1.0 || fate == CandidateFate.Ranked)
             {
-                made = made with { Setup = setup, Axes = axes, SlewSeconds = new MovePlan(setup).SlewSeconds, Fate = fate, SlowedToSettle = share < 1.0 };
+                made = made with { Setup = setup, Axes = axes, SlewSeconds = axes.Max(axis => axis.OwnSlewSeconds), Fate = fate, SlowedToSettle = share < 1.0 };
             }
 
             if (fate != CandidateFate.NotSettled)
@@ -142,9 +141,7 @@ internal static class ComparisonRound
 
     private static CandidateAxis Run(CandidateAxis axis, MountSetup setup, ComparisonOptions options)
     {
-        var plan = new MovePlan(setup);
         NominalRun run = NominalRun.Of(setup, axis.Axis, options.StepSeconds);
-        double own = (axis.Axis == MountAxis.Polar ? plan.PolarProfile : plan.DeclinationProfile).DurationSeconds;
-        return axis with { OwnSlewSeconds = own, SettleSeconds = run.SettleSeconds, ContinuousCelsius = run.ContinuousCelsius, MeanWatts = run.MeanWatts };
+        return axis with { OwnSlewSeconds = run.OwnSlewSeconds, SettleSeconds = run.SettleSeconds, ContinuousCelsius = run.ContinuousCelsius, MeanWatts = run.MeanWatts };
     }
 }

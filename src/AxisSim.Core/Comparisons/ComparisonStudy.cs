@@ -7,7 +7,8 @@ namespace AxisSim.Core.Comparisons;
 /// <summary>Ranks motors, reductions and supplies by how soon they bring the payload to its target at a given margin.</summary>
 /// <remarks>
 /// <para>For each candidate and axis: the greatest slew rate, with the ramp time of the mount, that still arrives with inertia, imbalance and friction times the load factor
-/// (<see cref="EnvelopeStudy"/>). Then the move as it is, both axes at those rates (or at 85, 70 or 50 % of them, where it would not settle): time on target is the slew of the slower axis and the longer settle time.</para>
+/// (<see cref="EnvelopeStudy"/>). Then the move as it is, both axes at those rates (or at 85, 70 or 50 % of them, where it would not settle): time on target is when the last of the axes
+/// compared stays within the tolerance. An axis that is not compared keeps the mount's own motion.</para>
 /// <para>Rank: time on target, then mean power, then the order given. A winding that would get hotter than its insulation class allows, a move that does not settle,
 /// and no safe rate put a candidate behind all others. The pulse rate of the controller bounds the search.</para>
 /// <para>The closed form spares runs: of each motor the setting that looks fastest by <see cref="RateBound"/> is simulated first, and its other settings only if they could beat it

@@ -29,7 +29,7 @@ internal sealed class Entrant
             limits[i] = Expected(i, top, limit);
         }
 
-        LeastSeconds = Hopeful ? new MovePlan(At(bounds)).SlewSeconds : double.PositiveInfinity;
+        LeastSeconds = Hopeful ? SlewSeconds(new MovePlan(At(bounds))) : double.PositiveInfinity;
     }
 
     public Candidate Candidate { get; }
@@ -57,6 +57,9 @@ internal sealed class Entrant
 
     /// <summary>Greatest rate by the closed form, rad/s.</summary>
     public double Bound(int axis) => bounds[axis];
+
+    // An axis that is not compared keeps its own motion and holds nobody up.
+    private double SlewSeconds(MovePlan plan) => Axes.Max(axis => (axis == MountAxis.Polar ? plan.PolarProfile : plan.DeclinationProfile).DurationSeconds);
 
     /// <summary>What the closed form says stands against a greater rate.</summary>
     private CandidateLimit Expected(int i, double top, EnvelopeLimit limit)

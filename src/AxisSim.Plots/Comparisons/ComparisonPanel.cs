@@ -39,7 +39,7 @@ internal static class ComparisonPanel
         if (safe.Length > 0)
         {
             model.Series.Add(Marks.Markers(Looks.MapPoint, safe.Select(ToPlane)));
-            legend.Add(new("greatest safe rate", Looks.MapPoint));
+            legend.Add(new("safe slew rate", Looks.MapPoint));
         }
 
         return new Panel("Lines: closed form; marks on them: simulated pull-out", legend, model, Height);

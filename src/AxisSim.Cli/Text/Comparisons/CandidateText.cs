@@ -33,9 +33,9 @@ internal static class CandidateText
         CandidateLimit.Resonance => "resonance",
         CandidateLimit.Clutch => "clutch",
         CandidateLimit.PulseRate => "pulse rate",
-        CandidateLimit.MoveLength => "length of the move",
+        CandidateLimit.MoveLength => "move length",
         CandidateLimit.MotorSpeed => "motor speed",
-        _ => "too fast to simulate",
+        _ => "not simulated",
     };
 
     /// <summary>What became of a candidate, or what limits it, in a few words for a table.</summary>
@@ -59,7 +59,7 @@ internal static class CandidateText
             CandidateFate.TooHot => $"slewing without end heats the winding to {Units.Celsius(hottest.ContinuousCelsius)}, above the {Units.Celsius(hottest.LimitCelsius)} of its insulation class",
             CandidateFate.NotSettled => $"it arrives, but does not settle in the time observed, nor at half the rate ({Say.List([.. result.Axes.Where(axis => double.IsNaN(axis.SettleSeconds)).Select(axis => axis.Axis.Words())])})",
             CandidateFate.Hopeless => $"not simulated, for by the closed form it cannot move {load} at a tenth of the rate in the file: {Lacks(worst.Limit)}{where}",
-            CandidateFate.Slower => $"not simulated, for by the closed form it is on target after {Units.Time(result.SlewSeconds)} at the earliest, and another setting of this motor is sooner",
+            CandidateFate.Slower => $"not simulated, for by the closed form it is on target after {Units.Time(result.SlewSeconds)} at the earliest, while another setting of this motor is sooner",
             CandidateFate.NoSafeRate when worst.Search is { Tried: > 0, RateRadiansPerSecond: double.NaN } => $"with {load} even {Limit(worst)}{where}",
             CandidateFate.NoSafeRate => $"no rate is safe for both axes together with {load}",
             _ => (result.SlowedToSettle ? "it was slowed down to settle; before that, " : "") + Limit(worst) + where,

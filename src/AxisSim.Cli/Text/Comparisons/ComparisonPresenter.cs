@@ -7,7 +7,9 @@ namespace AxisSim.Cli.Text.Comparisons;
 /// <summary>The page of a comparison: verdict, ranking, why the others lose, what was assumed.</summary>
 internal static class ComparisonPresenter
 {
-    private const int LongestName = 26;
+    private const int LongestName = 24;
+
+    private const int LongestLimit = 15;
 
     /// <summary>Slews that differ by less than this share are told as equally fast (a choice of ours).</summary>
     private const double AsFast = 0.005;
@@ -22,7 +24,7 @@ internal static class ComparisonPresenter
         }
 
         IReadOnlyList<CandidateResult> best = report.Best;
-        page.Heading("Best setting of each motor, the soonest on target first");
+        page.Heading("Best setting of each motor, the soonest on target first: rates in deg/s, times in s");
         page.Table(Head(report), best.Select((result, i) => Row(result, i, report)));
         page.Gap();
         page.Table(["#  ", "winding, degC", "power, W", "full step, arcsec", "microstep, arcsec", "load/rotor", "worm locks"], best.Select(Figures));
@@ -30,6 +32,12 @@ internal static class ComparisonPresenter
         page.Text("Power: mean from the supply over the slew, all axes. Winding: after slewing without end. Load/rotor: inertia of the load at the motor's shaft over that of the rotor, at the start; of two axes the larger.");
         page.Heading(report.Winner is null ? "Why they fail" : "Why the others lose");
         Reasons(page, report, best);
+        if (report.Results.Any(result => result.Fate == CandidateFate.NotSettled))
+        {
+            page.Text("What does not settle may do so later or within a wider band; axissim simulate tells what moves it. Look again with:");
+            page.Copyable($"--set \"move.observe={Say.Number(2.0 * report.Mount.Move.ObserveSeconds)} s\"   or   --set \"settling.tolerance={Say.Number(2.0 * Units.Arcseconds(report.Mount.Move.SettleToleranceRadians))} arcsec\"", indent: 2);
+        }
+
         FitText.Write(page, report);
         SettingsGrid.Write(page, report);
         Assumptions.Write(page, report);
@@ -37,7 +45,7 @@ internal static class ComparisonPresenter
         {
             page.Gap();
             page.Text("Look at margin, settling and heat of the best one in full:");
-            page.Copyable(CommandText.Of("simulate", report.File, report.Settings, CandidateSettings.Of(report.Mount, first)), indent: 2);
+            page.Copyable(CommandText.Of("simulate", report.File, report.Settings, CandidateSettings.Of(report.Mount, first)) + (report.Axes.Count < AxisNames.Of(report.Mount).Count ? $" --axis {report.Axes[0].Key()}" : ""), indent: 2);
         }
 
         if (files.Count > 0)
@@ -67,7 +75,7 @@ internal static class ComparisonPresenter
             ? "slews as fast as the best, but settles later" : CandidateText.Why(result, report.Margin);
 
     private static string[] Head(ComparisonReport report) =>
-        ["#  ", "motor".PadRight(LongestName), "red.", "V", .. report.Axes.Select(axis => axis == MountAxis.Polar ? "polar deg/s" : "decl. deg/s"), "slew s", "settle s", "total s", "limit".PadRight(18)];
+        ["#  ", "motor".PadRight(LongestName), "red.", "V", .. report.Axes.Select(axis => axis == MountAxis.Polar ? "polar" : "decl."), "slew", "settle", "total", "limit".PadRight(LongestLimit)];
 
     private static string[] Row(CandidateResult result, int index, ComparisonReport report)
     {
@@ -82,7 +90,7 @@ internal static class ComparisonPresenter
             result.Fate is CandidateFate.Slower or CandidateFate.Hopeless ? "-" : Cell(result.SlewSeconds),
             Cell(result.SettleSeconds),
             Cell(result.OnTargetSeconds),
-            CandidateText.Status(result).PadRight(18),
+            CandidateText.Status(result).PadRight(LongestLimit),
         ];
     }
 

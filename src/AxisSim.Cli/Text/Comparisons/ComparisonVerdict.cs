@@ -15,8 +15,8 @@ internal static class ComparisonVerdict
         if (report.Winner is not { } winner)
         {
             CandidateResult? best = report.Results.Count > 0 ? report.Results[0] : null;
-            return $"NONE of the {Say.Many(report.Results.Count, "candidate")} will do with {margin} in hand."
-                + (best is null ? "" : $" The nearest, {CandidateText.Name(best)}: {CandidateText.Why(best, report.Margin)}.");
+            return (report.Results.Count == 1 ? $"NO: the one candidate will not do with {margin} in hand." : $"NONE of the {Say.Count(report.Results.Count)} candidates will do with {margin} in hand.")
+                + (best is null ? "" : $" {(report.Results.Count == 1 ? "" : "The nearest, ")}{CandidateText.Name(best)}: {CandidateText.Why(best, report.Margin)}.");
         }
 
         string rates = Say.List([.. winner.Axes.Select(axis => $"{Say.With(Units.Degrees(axis.RateRadiansPerSecond), "deg/s", 4)} ({axis.Axis.Words()})")]);

@@ -15,7 +15,7 @@ internal static class FitText
             page.Heading($"{fit.Motor}: {(fit.Kind == FitKind.Cap ? "capped by" : "fitted to")} its measured curve");
             page.Text(Sentence(fit));
             page.Table(
-                ["rpm", "supply, V", "current, A", "mode", "measured, mN m", "datasheet, mN m", "fit, mN m", "fit less measured"],
+                ["rpm", "V", "A", "mode", "measured, mN m", "datasheet", fit.Kind != FitKind.Cap ? "fit" : "cap", "difference"],
                 fit.Points.Select((point, i) => (IReadOnlyList<string>)
                 [
                     Say.Number(Units.Rpm(point.SpeedRadiansPerSecond)), Say.Number(point.SupplyVolts), Say.Number(point.PhaseAmperes), point.FullStepping ? "full-step" : "microstep",

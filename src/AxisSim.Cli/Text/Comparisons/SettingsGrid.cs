@@ -26,7 +26,7 @@ internal static class SettingsGrid
             ratios.Select(ratio => (IReadOnlyList<string>)
             [
                 ratio is { } r ? Say.Number(r, 4) : "as in the file",
-                .. volts.Select(value => Cell(same.First(result => result.Candidate.TotalReduction == ratio && result.Candidate.SupplyVolts == value))),
+                .. volts.Select(value => Cell(same.FirstOrDefault(result => result.Candidate.TotalReduction == ratio && result.Candidate.SupplyVolts == value))),
             ]));
         if (same.Any(result => result.Fate == CandidateFate.Slower))
         {
@@ -34,10 +34,11 @@ internal static class SettingsGrid
         }
     }
 
-    private static string Cell(CandidateResult result) => result.Fate switch
+    private static string Cell(CandidateResult? result) => result?.Fate switch
     {
-        CandidateFate.Ranked => Say.Number(result.OnTargetSeconds),
-        CandidateFate.Slower => "> " + Say.Number(result.SlewSeconds),
+        null => "-",
+        CandidateFate.Ranked => Say.Number(result!.OnTargetSeconds),
+        CandidateFate.Slower => "> " + Say.Number(result!.SlewSeconds),
         CandidateFate.TooHot => "too hot",
         CandidateFate.NotSettled => "no rest",
         _ => "none",

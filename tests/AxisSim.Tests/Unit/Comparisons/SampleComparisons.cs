@@ -28,6 +28,7 @@ internal static class SampleComparisons
             Ranked(4, "17 short, 0.9 deg", 360, 24, CandidateLimit.Resonance, 3.0, 3.0, 19.0, 2.6),
             Ranked(5, "17 short, 1.8 deg", 360, 24, CandidateLimit.Clutch, 2.9, 2.9, 19.5, 2.6),
             Of(6, "17 long, 0.9 deg", 216, 12, CandidateFate.Slower, CandidateLimit.SupplyVoltage, 14.5),
+            Of(13, "17 long, 0.9 deg", 360, 12, CandidateFate.Hopeless, CandidateLimit.PulseRate, double.NaN),
             Of(7, "23 long, 1.8 deg", 216, 24, CandidateFate.NotSettled, CandidateLimit.PulseRate, 10.0, axis => axis with { RateRadiansPerSecond = 6.5 * Degree, ContinuousCelsius = 55.0, MeanWatts = 20.0, OwnSlewSeconds = 10.0 }),
             Of(8, "17 long, high inductance", 360, 24, CandidateFate.TooHot, CandidateLimit.SupplyVoltage, 10.0, axis => axis with { RateRadiansPerSecond = 6.5 * Degree, ContinuousCelsius = 141.0, MeanWatts = 20.0, SettleSeconds = 2.0, OwnSlewSeconds = 10.0 }),
             Of(9, "14 medium, 0.9 deg", 360, 12, CandidateFate.NoSafeRate, CandidateLimit.Torque, double.NaN, axis => axis with { Search = Search(double.NaN, 0.5) }),
