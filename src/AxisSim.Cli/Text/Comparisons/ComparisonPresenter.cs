@@ -34,8 +34,9 @@ internal static class ComparisonPresenter
         Reasons(page, report, best);
         if (report.Results.Any(result => result.Fate == CandidateFate.NotSettled))
         {
-            page.Text("What does not settle may do so later or within a wider band; axissim simulate tells what moves it. Look again with:");
-            page.Copyable($"--set \"move.observe={Say.Number(2.0 * report.Mount.Move.ObserveSeconds)} s\"   or   --set \"settling.tolerance={Say.Number(2.0 * Units.Arcseconds(report.Mount.Move.SettleToleranceRadians))} arcsec\"", indent: 2);
+            page.Text("What does not settle may do so later or within a wider band; axissim simulate tells what moves it. Look again with either of:");
+            page.Copyable(CommandText.Set($"move.observe={Say.Number(2.0 * report.Mount.Move.ObserveSeconds)} s"), indent: 2);
+            page.Copyable(CommandText.Set($"settling.tolerance={Say.Number(2.0 * Units.Arcseconds(report.Mount.Move.SettleToleranceRadians))} arcsec"), indent: 2);
         }
 
         FitText.Write(page, report);

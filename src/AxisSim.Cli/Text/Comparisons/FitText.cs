@@ -40,5 +40,6 @@ internal static class FitText
         return $"Least squares: {torque}, inductance {Units.Percent(fit.InductanceScale)}{loss}. Residual {Say.With(fit.RmsNewtonMetres * 1000.0, "mN m")} rms, R2 {Say.Number(fit.RSquared, 4)}.{doubt}";
     }
 
-    private static string Torque(double newtonMetres) => Say.Number(newtonMetres * 1000.0);
+    // A hundredth of a millinewton metre is below anything a test stand shows.
+    private static string Torque(double newtonMetres) => Say.Number(Math.Round(newtonMetres * 1000.0, 2));
 }
