@@ -19,6 +19,9 @@ public static class ComparisonStudy
     /// <summary>Rates below this share of the mount's own slew rate are not looked at.</summary>
     public const double LeastShare = 0.1;
 
+    /// <summary>Torque over that of the closed form with which candidates are spared.</summary>
+    public const double Allowance = RateBound.Allowance;
+
     /// <summary>Share of the work that the first round is, for the progress.</summary>
     private const double FirstRound = 0.4;
 

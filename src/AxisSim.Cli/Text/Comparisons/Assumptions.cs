@@ -32,6 +32,6 @@ internal static class Assumptions
     {
         int left = report.Results.Count(result => result.Fate is CandidateFate.Slower or CandidateFate.Hopeless);
         return left == 0 ? $"All {Say.Many(report.Results.Count, "candidate")} were simulated."
-            : $"{Say.Count(report.Results.Count - left)} of {Say.Many(report.Results.Count, "candidate")} were simulated; the others cannot be the best of their motor by the closed form, given {Units.Percent(0.15)} more torque than it has.";
+            : $"{Say.Count(report.Results.Count - left)} of {Say.Many(report.Results.Count, "candidate")} were simulated; the others cannot be the best of their motor by the closed form, given {Units.Percent(ComparisonStudy.Allowance - 1.0)} more torque than it has.";
     }
 }

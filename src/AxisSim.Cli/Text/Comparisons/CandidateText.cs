@@ -62,7 +62,8 @@ internal static class CandidateText
             CandidateFate.Slower => $"not simulated, for by the closed form it is on target after {Units.Time(result.SlewSeconds)} at the earliest, while another setting of this motor is sooner",
             CandidateFate.NoSafeRate when worst.Search is { Tried: > 0, RateRadiansPerSecond: double.NaN } => $"with {load} even {Limit(worst)}{where}",
             CandidateFate.NoSafeRate => $"no rate is safe for both axes together with {load}",
-            _ => (result.SlowedToSettle ? "it was slowed down to settle; before that, " : "") + Limit(worst) + where,
+            CandidateFate.Ranked when result.SlowedToSettle => "it was slowed down: at its greatest safe rates it does not settle in the time observed",
+            _ => Limit(worst) + where,
         };
     }
 
