@@ -11,6 +11,18 @@ if (args is ["quick"])
     return 0;
 }
 
+if (args is ["features"])
+{
+    FeatureTable.Print(Console.Out);
+    return 0;
+}
+
+if (args is ["growth", string picture])
+{
+    GrowthPicture.Draw(picture, Console.Out);
+    return 0;
+}
+
 if (args is ["peers", ..])
 {
     return PeerRuns.Run(args[1..], Console.Out);

@@ -41,8 +41,10 @@ internal static class CommandLine
             BalanceCommand.Create(host),
             EnvelopeCommand.Create(host),
             CompareCommand.Create(host),
+            ReductionCommand.Create(host),
             MapCommand.Create(host),
             MergeCommand.Create(host),
+            ReportCommand.Create(host),
         };
         HelpOption help = root.Options.OfType<HelpOption>().Single();
         help.Action = new HelpPage((HelpAction)help.Action!);

@@ -24,7 +24,7 @@ internal static class ExitCodes
     /// <summary>Each code with what it means.</summary>
     public static IReadOnlyList<(int Code, string Meaning)> Table { get; } =
     [
-        (Good, "done; for simulate: the mount arrives and settles"),
+        (Good, "done; for simulate and report: the mount arrives and settles"),
         (PredictedFailure, "the prediction is a stall, a slipping clutch, or no settling"),
         (BadInput, "bad input, or files that cannot be written; the message says what and where"),
         (OurFault, "a fault of this program"),

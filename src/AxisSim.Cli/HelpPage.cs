@@ -21,7 +21,7 @@ internal sealed class HelpPage(HelpAction inner) : SynchronousCommandLineAction
         output.WriteLine("Exit codes:");
         foreach ((int number, string meaning) in ExitCodes.Table)
         {
-            output.WriteLine($"  {Text.Say.Count(number),-4} {meaning}");
+            output.WriteLine($"  {Say.Count(number),-4} {meaning}");
         }
 
         output.WriteLine();

@@ -60,7 +60,7 @@ internal static class CompareCommand
             return ExitCodes.BadInput;
         }
 
-        IReadOnlyList<MountAxis> axes = MovingAxes.Of(options, asked, scenario.Setup);
+        IReadOnlyList<MountAxis> axes = TurningAxes.Of(options, asked, scenario.Setup);
         IReadOnlyList<MeasuredFit> fits = axes.Count == 0 ? [] : MeasuredInput.Read(request.Measured, motors, scenario.Setup.Axis(axes[0]).Drive.SupplyVolts, options.Problems);
         OutputFolder? folder = OutputFolder.Open(request.Folder, host, options.Problems);
         ScenarioInput.Print(host, options.Problems);

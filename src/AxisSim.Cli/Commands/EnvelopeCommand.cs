@@ -47,7 +47,7 @@ internal static class EnvelopeCommand
             return ExitCodes.BadInput;
         }
 
-        IReadOnlyList<MountAxis> axes = MovingAxes.Of(options, asked, scenario.Setup);
+        IReadOnlyList<MountAxis> axes = TurningAxes.Of(options, asked, scenario.Setup);
         IReadOnlyList<MountSetup> variants = VariantInput.Read(host, request.File, request.Settings, request.For, values, options.Problems);
         OutputFolder? folder = OutputFolder.Open(request.Folder, host, options.Problems);
         ScenarioInput.Print(host, options.Problems);

@@ -5,7 +5,6 @@ using AxisSim.Cli.Json;
 using AxisSim.Cli.Output;
 using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Moves;
-using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
 using AxisSim.Files.Scenarios;
@@ -53,7 +52,7 @@ internal static class SimulateCommand
         }
 
         MoveReport report = Simulate(host, request, scenario, axes, step);
-        int code = Code(report);
+        int code = MoveWork.Code(report);
         var document = new MoveDocument(report, scenario, request.Settings, code);
         if (folder is not null)
         {
@@ -99,39 +98,6 @@ internal static class SimulateCommand
             }),
             host.Stop))];
         Task.WaitAll(runs, host.Stop);
-        return new MoveReport
-        {
-            Name = scenario.Name,
-            File = request.File,
-            Settings = request.Settings,
-            Setup = scenario.Setup,
-            Lumped = Loads(scenario),
-            Payload = scenario.Payload,
-            LatitudeRadians = scenario.LatitudeRadians,
-            Notes = scenario.Notes,
-            AskedStepSeconds = step,
-            Results = [.. runs.Select(run => run.Result)],
-        };
-    }
-
-    private static int Code(MoveReport report) =>
-        report.Results.Any(result => result.Broken is not null) ? ExitCodes.OurFault
-        : report.Results.All(result => result.Outcome.Verdict == Verdict.Arrives) ? ExitCodes.Good
-        : ExitCodes.PredictedFailure;
-
-    private static Dictionary<MountAxis, Core.Payloads.LumpedLoad> Loads(Scenario scenario)
-    {
-        var loads = new Dictionary<MountAxis, Core.Payloads.LumpedLoad>();
-        if (scenario.PolarLoad is { } polar)
-        {
-            loads[MountAxis.Polar] = polar;
-        }
-
-        if (scenario.DeclinationLoad is { } declination)
-        {
-            loads[MountAxis.Declination] = declination;
-        }
-
-        return loads;
+        return MoveWork.Report(scenario, request.File, request.Settings, step, [.. runs.Select(run => run.Result)]);
     }
 }

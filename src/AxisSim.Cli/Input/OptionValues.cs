@@ -1,3 +1,4 @@
+using System.Globalization;
 using AxisSim.Cli.Text;
 using AxisSim.Core;
 using AxisSim.Core.Dynamics;
@@ -58,6 +59,22 @@ internal sealed class OptionValues
         }
 
         return reading.Si;
+    }
+
+    /// <summary>The date to print; today without the option.</summary>
+    public DateOnly Date(string? date)
+    {
+        if (date is null)
+        {
+            return DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime);
+        }
+
+        if (!DateOnly.TryParseExact(date, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly read))
+        {
+            Add("--date", $"\"{date}\"", "a date of the calendar as year, month and day, with dashes", "--date 2026-03-20");
+        }
+
+        return read;
     }
 
     /// <summary>The axes to work on: those asked for that the scenario has.</summary>

@@ -29,7 +29,7 @@ internal static class ScenarioInput
 
         if (problems.Count > 1)
         {
-            host.Error.WriteLine($"{Text.Say.Count(problems.Count)} problems; nothing was computed.");
+            host.Error.WriteLine($"{Say.Count(problems.Count)} problems; nothing was computed.");
         }
     }
 }

@@ -10,7 +10,7 @@ internal static class MapPictures
     /// <summary>The picture.</summary>
     public static MapPicture Of(MapReport report) => new()
     {
-        Title = $"{report.Header.Scenario}: {Text.Say.List([.. report.Header.Axes.Select(axis => axis + " axis")])}",
+        Title = $"{report.Header.Scenario}: {Say.List([.. report.Header.Axes.Select(axis => axis + " axis")])}",
         Sentence = OwnText.Verdict(report),
         X = Key(report.Header.X),
         Y = Key(report.Header.Y),

@@ -4,7 +4,8 @@ using Words = Spectre.Console.Text;
 namespace AxisSim.Cli.Text;
 
 /// <summary>Plain pages of text, at most 96 columns wide; colour only on a terminal, and never as the only signal.</summary>
-internal sealed class Page
+/// <remarks>Not sealed: a report takes what is written on it as blocks, so that screen and report say the same.</remarks>
+internal class Page
 {
     /// <summary>Width of a page, columns.</summary>
     public const int Width = 96;
@@ -24,32 +25,32 @@ internal sealed class Page
     }
 
     /// <summary>An empty line.</summary>
-    public void Gap() => Write("");
+    public virtual void Gap() => Write("");
 
     /// <summary>The sentence that matters most.</summary>
-    public void Verdict(string text, bool good) => Write(text, new Style(good ? Color.Green : Color.Red, decoration: Decoration.Bold), 0, 0);
+    public virtual void Verdict(string text, bool good) => Write(text, new Style(good ? Color.Green : Color.Red, decoration: Decoration.Bold), 0, 0);
 
     /// <summary>A heading after an empty line.</summary>
-    public void Heading(string text)
+    public virtual void Heading(string text)
     {
         Gap();
         Write(text, new Style(decoration: Decoration.Bold), 0, 0);
     }
 
     /// <summary>A paragraph, indented by so many columns.</summary>
-    public void Text(string text, int indent = 0) => Write(text, Style.Plain, indent, indent);
+    public virtual void Text(string text, int indent = 0) => Write(text, Style.Plain, indent, indent);
 
     /// <summary>An item of a list: a mark, then text that hangs beside it.</summary>
-    public void Item(string mark, string text) => Write(mark + " " + text, Style.Plain, 2, 3 + mark.Length);
+    public virtual void Item(string mark, string text) => Write(mark + " " + text, Style.Plain, 2, 3 + mark.Length);
 
     /// <summary>A line to copy, never broken: it must work when pasted.</summary>
-    public void Copyable(string text, int indent)
+    public virtual void Copyable(string text, int indent)
     {
         Write(new string(' ', indent) + text);
     }
 
     /// <summary>Names and values in two columns.</summary>
-    public void Rows(IEnumerable<(string Name, string Value)> rows)
+    public virtual void Rows(IEnumerable<(string Name, string Value)> rows)
     {
         foreach ((string name, string value) in rows)
         {
@@ -65,7 +66,7 @@ internal sealed class Page
     }
 
     /// <summary>A table of numbers, set to the right below its heads.</summary>
-    public void Table(IReadOnlyList<string> head, IEnumerable<IReadOnlyList<string>> rows)
+    public virtual void Table(IReadOnlyList<string> head, IEnumerable<IReadOnlyList<string>> rows)
     {
         string[][] all = [[.. head], .. rows.Select(row => row.ToArray())];
         int[] widths = [.. Enumerable.Range(0, head.Count).Select(column => all.Max(row => row[column].Length))];

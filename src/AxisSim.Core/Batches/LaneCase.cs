@@ -93,7 +93,7 @@ internal sealed class LaneCase
         Disturbances wind = _item.Setup.Disturbances;
         return
         [
-            model.Motor.RotorTeeth, model.Drive.ChangeoverRadiansPerSecond, model.Drive.CurrentFallDelaySeconds, model.Drive.MicrostepsPerFullStep, UntilSeconds, wind.SyncProbe ? 1.0 : 0.0,
+            model.Motor.RotorTeeth, model.Drive.ChangeoverRadiansPerSecond, model.Drive.CurrentFallDelaySeconds, model.Drive.MicrostepsPerFullStep, UntilSeconds, wind.SyncProbe ? 1.0 : 0.0, model.Drive.DampingNewtonMetreSecondsPerRadian != 0.0 ? 1.0 : 0.0,
             wind.WindMetresPerSecond, wind.AirDensityKilogramsPerCubicMetre, wind.DragCoefficient, wind.AreaSquareMetres, wind.LeverMetres, wind.GustMetresPerSecond,
             wind.GustStartSeconds, wind.GustSeconds, wind.TurbulenceIntensity, wind.TurbulenceLengthMetres, wind.TurbulenceSeed,
             .. _shaftPlan.Numbers,

@@ -22,7 +22,14 @@ internal sealed class LaneTeam
     private readonly double _step;
     private readonly LaneSign[] _signs;
     private readonly LaneStepKind[] _kinds;
+    private readonly LaneStepKind[] _ownKinds = new LaneStepKind[Steps];
+    private readonly LaneCommand[] _block = new LaneCommand[Steps];
+    private readonly LaneParts[] _parts = new LaneParts[Steps];
     private readonly double _soonest;
+
+    // Of the first case, for what all have in common.
+    private LaneParameters _firstParameters;
+    private LaneState _firstState;
     private readonly LaneRecord? _record;
     private int _lanes;
 
@@ -47,6 +54,7 @@ internal sealed class LaneTeam
             engine.Put(i, cases[i].Parameters, cases[i].Start);
         }
 
+        (_firstParameters, _firstState) = (first.Parameters, first.Start);
         FillUp();
         _soonest = cases.Min(c => c.UntilSeconds);
         _record = first.Settles ? new LaneRecord(_cases, _step, engine.Width) : null;
@@ -82,20 +90,16 @@ internal sealed class LaneTeam
     {
         LaneCommands commands = _commands[0];
         bool constant = IsConstant(0, start);
-        LaneParameters p = _cases[0].Parameters;
-        LaneState winding = _cases[0].Start;
-        for (int k = 0; k < Steps; k++)
+        commands.Fill(_block, _kinds);
+        for (int k = 0; !_job.OwnParts && k < Steps; k++)
         {
-            _kinds[k] = commands.Next(out LaneCommand command);
-            _engine.Command(k, command, _kinds[k].Split);
-            if (_kinds[k].Split && !_job.OwnParts)
+            if (_kinds[k].Split)
             {
-                LaneParts parts = default;
-                LaneBlock.Parts(command.Split, ref parts, ref winding, ref p);
-                _engine.Parts(k, parts);
+                LaneBlock.Parts(_block[k].Split, ref _parts[k], ref _firstState, ref _firstParameters);
             }
         }
 
+        _engine.Commands(_block, _parts, _kinds, !_job.OwnParts);
         _engine.Plan(commands.PlanFullSteps);
         _engine.Sky(_skies[0].Between(_job.Terms, start, end));
         return constant;
@@ -106,23 +110,23 @@ internal sealed class LaneTeam
     private bool Give(double start, double end)
     {
         bool constant = true;
-        Array.Fill(_kinds, new LaneStepKind(false, LaneStepKind.Unity, LaneStepKind.Unity));
+        Array.Fill(_kinds, new LaneStepKind(false, LaneStepKind.Unity, LaneStepKind.Unity, false));
         for (int lane = 0; lane < _lanes; lane++)
         {
             constant &= IsConstant(lane, start);
             int last = lane == _lanes - 1 ? (Vectors * _engine.Width) - 1 : lane;
             LaneParameters p = _cases[lane].Parameters;
+            _commands[lane].Fill(_block, _ownKinds);
             for (int k = 0; k < Steps; k++)
             {
-                LaneStepKind kind = _commands[lane].Next(out LaneCommand command);
+                LaneStepKind kind = _ownKinds[k];
+                ref LaneCommand command = ref _block[k];
                 double first = LaneRows.Level(p, kind.FirstLevel);
                 double second = LaneRows.Level(p, kind.SecondLevel);
                 (command.FirstA, command.FirstB) = (first * command.FirstA, first * command.FirstB);
                 (command.SecondA, command.SecondB) = (second * command.SecondA, second * command.SecondB);
-                if (kind.Split)
-                {
-                    _kinds[(lane / _engine.Width * Steps) + k] = new LaneStepKind(true, LaneStepKind.Unity, LaneStepKind.Unity, Mixed: true);
-                }
+                ref LaneStepKind ofVector = ref _kinds[(lane / _engine.Width * Steps) + k];
+                ofVector = new LaneStepKind(ofVector.Split || kind.Split, LaneStepKind.Unity, LaneStepKind.Unity, ofVector.Pushed || kind.Pushed, mixed: true);
 
                 for (int i = lane; i <= last; i++)
                 {

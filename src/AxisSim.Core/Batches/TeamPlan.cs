@@ -20,7 +20,7 @@ internal sealed record TeamPlan(IReadOnlyList<LaneCase> Cases, bool Shared)
         var teams = new List<TeamPlan>();
         foreach (var alike in cases.Where(c => c.Choice.Workable).GroupBy(c => (c.Features, c.Terms, c.Choice.StepSeconds)))
         {
-            int most = Math.Clamp((alike.Count() / (4 * threads) / width) * width, width, alike.First().Settles ? MostSettling : MostLanes);
+            int most = Most(alike.Count(), alike.First().Settles ? MostSettling : MostLanes, width, threads);
             var left = new List<LaneCase>();
             foreach (var same in alike.GroupBy(c => c.Key!))
             {
@@ -38,5 +38,18 @@ internal sealed record TeamPlan(IReadOnlyList<LaneCase> Cases, bool Shared)
         }
 
         return teams;
+    }
+
+    /// <summary>Lanes of a team: as many as may be, but not so many that a thread has nothing to do while another works.</summary>
+    private static int Most(int cases, int most, int width, int threads)
+    {
+        if (threads == 1)
+        {
+            return most;
+        }
+
+        const int TeamsOfAThread = 4;
+        int even = (cases / (TeamsOfAThread * threads) / width) * width;
+        return Math.Clamp(even, width, most);
     }
 }

@@ -47,34 +47,50 @@ internal struct PhaseCommand
 
     public void IgnoreEvents() => _nextTime = double.PositiveInfinity;
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public PhaseTargets Over(in Motors.StepContext step)
     {
-        double from = _teeth * step.PlanStartRadians;
-        double to = _teeth * step.PlanEndRadians;
-        if (_nextTime < step.StartSeconds + step.StepSeconds)
+        double firstA = 0.0;
+        double firstB = 0.0;
+        double secondA = 0.0;
+        double secondB = 0.0;
+        double split = Over(step.StartSeconds, step.StepSeconds, step.PlanStartRadians, step.PlanEndRadians, ref firstA, ref firstB, ref secondA, ref secondB);
+        return new PhaseTargets(firstA, firstB, split, secondA, secondB);
+    }
+
+    /// <summary>The same, put where the caller wants it; the second part only if there is one.</summary>
+    /// <returns>End of the first part as a fraction of the step; 1 when there is no second part.</returns>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public double Over(double startSeconds, double stepSeconds, double planStart, double planEnd, ref double firstA, ref double firstB, ref double secondA, ref double secondB)
+    {
+        double from = _teeth * planStart;
+        double to = _teeth * planEnd;
+        if (_nextTime < startSeconds + stepSeconds)
         {
-            return OverEvent(step, from, to);
+            PhaseTargets targets = OverEvent(new Motors.StepContext(startSeconds, stepSeconds, planStart, planEnd), from, to);
+            (firstA, firstB, secondA, secondB) = (targets.FirstA, targets.FirstB, targets.SecondA, targets.SecondB);
+            return targets.Split;
         }
 
         if (!FullStepping)
         {
             (double c, double s) = _table.Mean(from, to);
-            return new PhaseTargets(_current * c, _current * s, 1.0, 0.0, 0.0);
+            (firstA, firstB) = (_current * c, _current * s);
+            return 1.0;
         }
 
         double level = _current * _fraction;
         double first = Math.Floor(from * QuarterTurnsPerRadian);
         double last = Math.Floor(to * QuarterTurnsPerRadian);
         (double a, double b) = Signs(first);
+        (firstA, firstB) = (level * a, level * b);
         if (first == last)
         {
-            return new PhaseTargets(level * a, level * b, 1.0, 0.0, 0.0);
+            return 1.0;
         }
 
-        double split = ((Math.Max(first, last) * QuarterTurn) - from) / (to - from);
         (double nextA, double nextB) = Signs(last);
-        return new PhaseTargets(level * a, level * b, split, level * nextA, level * nextB);
+        (secondA, secondB) = (level * nextA, level * nextB);
+        return ((Math.Max(first, last) * QuarterTurn) - from) / (to - from);
     }
 
     /// <summary>A step in which the mode or the current changes: the command before and after it.</summary>
@@ -110,7 +126,8 @@ internal struct PhaseCommand
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static (double A, double B) Signs(double quarter)
     {
-        int q = (int)((long)quarter & 3);
-        return (q is 0 or 3 ? 1.0 : -1.0, q < 2 ? 1.0 : -1.0);
+        // Without a branch, for no predictor follows the quarters.
+        long q = (long)quarter & 3;
+        return (1.0 - (2.0 * (((q + 1) >> 1) & 1)), 1.0 - (2.0 * (q >> 1)));
     }
 }

@@ -41,12 +41,14 @@ internal sealed class DrydenTurbulence
     public double Variance => amplitudes.Sum(a => a * a / 2.0);
 
     /// <summary>Speed added to the mean at a time, m/s.</summary>
+    [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveOptimization)]
     public double At(double seconds)
     {
         double sum = 0.0;
         for (int i = 0; i < BandCount; i++)
         {
-            sum += amplitudes[i] * Math.Sin((frequencies[i] * seconds) + phases[i]);
+            Lanes.LaneMath.SinCos((frequencies[i] * seconds) + phases[i], out double sin, out _);
+            sum += amplitudes[i] * sin;
         }
 
         return sum;

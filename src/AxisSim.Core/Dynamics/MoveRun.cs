@@ -30,7 +30,7 @@ internal sealed class MoveRun
     private readonly MoveLoad _load;
     private readonly LaneFeatures _features;
     private readonly LaneTerms _terms;
-    private readonly LaneSkies _skies;
+    private LaneSkies _skies;
     private readonly LaneCommand[] _block = new LaneCommand[BlockSteps];
     private readonly LaneParts[] _parts = new LaneParts[BlockSteps];
     private readonly LaneStepKind[] _kinds = new LaneStepKind[BlockSteps];
@@ -151,12 +151,15 @@ internal sealed class MoveRun
     {
         var twin = (MoveRun)MemberwiseClone();
         twin._commands = _commands.Copy();
+        twin._skies = _skies.Copy();
         twin._commands.IgnoreEvents();
         return twin;
     }
 
     /// <summary>Steps until a time (to the end of the block in which it lies), or until sync is lost when that ends the run, or a number is not finite.</summary>
     /// <returns>True when the time was reached.</returns>
+    // Compiled for speed at the first call: a slew is over before the runtime would get to it by itself.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public bool RunTo<TObserver>(double untilSeconds, ref TObserver observer, bool stopWhenLost)
         where TObserver : struct, IStepObserver
     {
@@ -179,6 +182,7 @@ internal sealed class MoveRun
         return true;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private void Block<TObserver>(ref TObserver observer)
         where TObserver : struct, IStepObserver
     {
@@ -187,9 +191,11 @@ internal sealed class MoveRun
         LaneBlock.Begin(ref _state, ref _p, ref sky, _terms, _shaft);
         if (TObserver.Wants)
         {
+            // The commands seen are those of the step just taken.
             for (int k = 0; k < BlockSteps; k++)
             {
-                Next(k);
+                _kinds[k] = _commands.Next(ref _block[k]);
+                Parts(k);
                 Step(_features with { Power = true }, k, k + 1);
                 _stepsOfBlock = k + 1;
                 observer.See(_commands.Last, this);
@@ -197,9 +203,10 @@ internal sealed class MoveRun
         }
         else
         {
+            _commands.Fill(_block, _kinds);
             for (int k = 0; k < BlockSteps; k++)
             {
-                Next(k);
+                Parts(k);
             }
 
             Step(_features, 0, BlockSteps);
@@ -216,21 +223,23 @@ internal sealed class MoveRun
     private double ShaftRadians => _state.Shaft - (0.5 * _state.ShaftSpeed);
 
     /// <summary>Sky of the block that begins some steps from now.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private LaneSky Sky(int fromNow = 0)
     {
         long first = _commands.Index + fromNow;
         return _skies.Between(_terms, first * _step, (first + BlockSteps) * _step);
     }
 
-    private void Next(int k)
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private void Parts(int k)
     {
-        _kinds[k] = _commands.Next(out _block[k]);
         if (_kinds[k].Split)
         {
             LaneBlock.Parts(_block[k].Split, ref _parts[k], ref _state, ref _p);
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private void Step(in LaneFeatures features, int first, int end) =>
         LaneDispatch.Run(features, ref _state, ref _p, ref _block[0], ref _kinds[0], 0, ref _parts[0], 0, 1, first, end);
 

@@ -36,6 +36,7 @@ internal sealed class WindTorque
         densityKilogramsPerCubicMetre * metresPerSecond * Math.Abs(metresPerSecond) / 2.0;
 
     /// <summary>Wind speed at a time from the start of the move, m/s.</summary>
+    [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveOptimization)]
     public double SpeedAt(double seconds)
     {
         double sinceGust = seconds - wind.GustStartSeconds;
@@ -46,6 +47,7 @@ internal sealed class WindTorque
     }
 
     /// <summary>Torque at a time from the start of the move, N m.</summary>
+    [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveOptimization)]
     public double At(double seconds) =>
         IsZero ? 0.0 : torquePerPressure * Pressure(wind.AirDensityKilogramsPerCubicMetre, SpeedAt(seconds));
 }

@@ -14,11 +14,8 @@ internal interface ILaneEngine
     /// <summary>Copies a lane with its constants.</summary>
     void Copy(int from, int to);
 
-    /// <summary>Sets the command of one step for all lanes.</summary>
-    void Command(int step, in LaneCommand command, bool split);
-
-    /// <summary>Sets the decays of a step that is split, for all lanes.</summary>
-    void Parts(int step, in LaneParts parts);
+    /// <summary>Sets the commands of a block for all lanes, and the decays of the steps that are split if these are the same in all.</summary>
+    void Commands(ReadOnlySpan<LaneCommand> commands, ReadOnlySpan<LaneParts> parts, ReadOnlySpan<LaneStepKind> kinds, bool withParts);
 
     /// <summary>Sets the command of one step for one lane; for teams that do not share one.</summary>
     void Command(int step, int lane, in LaneCommand command);

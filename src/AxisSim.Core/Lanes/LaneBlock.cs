@@ -18,8 +18,10 @@ internal static class LaneBlock
         if (terms.Outside)
         {
             V axis = Op.FusedMultiplyAdd(half, state.AxisSpeed, state.Axis);
-            V from = Outside(ref p, axis, sky.FromCos, sky.FromSin, sky.FromRateSquare, terms) + sky.FromWind;
-            V to = Outside(ref p, Op.FusedMultiplyAdd(span, state.AxisSpeed, axis), sky.ToCos, sky.ToSin, sky.ToRateSquare, terms) + sky.ToWind;
+            LaneMath.SinCos(axis, out V sin, out V cos);
+            LaneMath.Advance(sin, cos, span * state.AxisSpeed, out V sinThen, out V cosThen);
+            V from = Outside(ref p, sin, cos, sky.FromCos, sky.FromSin, sky.FromRateSquare, terms) + sky.FromWind;
+            V to = Outside(ref p, sinThen, cosThen, sky.ToCos, sky.ToSin, sky.ToRateSquare, terms) + sky.ToWind;
             state.Torque = from;
             state.TorqueRate = (to - from) * perSpan;
         }
@@ -43,8 +45,7 @@ internal static class LaneBlock
         V speed = shaft ? state.ShaftSpeed : state.RotorSpeed;
         V worm = Op.FusedMultiplyAdd(half, speed, shaft ? state.Shaft : state.Rotor) * plain;
         V rate = speed * plain;
-        V error = Error(ref p, worm, terms, out V slope);
-        V then = Error(ref p, Op.FusedMultiplyAdd(span, rate, worm), terms, out _);
+        V error = Error(ref p, worm, span * rate, terms, out V slope, out V then);
         state.Gear = Op.FusedMultiplyAdd(plain, slope, plain);
         state.Lead = Op.FusedMultiplyAdd(-slope, worm, error) - state.Slip;
         state.LeadRate = Op.FusedMultiplyAdd(-slope, rate, (then - error) * perSpan);
@@ -110,25 +111,31 @@ internal static class LaneBlock
         return angle - error;
     }
 
-    /// <summary>Periodic error and its slope at an angle of the worm (rad at the axis).</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public static V Error(ref LaneParameters p, V worm, in LaneTerms terms, out V slope)
+    /// <summary>Periodic error and its slope at an angle of the worm (rad at the axis), and the error a turn further.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static V Error(ref LaneParameters p, V worm, V turn, in LaneTerms terms, out V slope, out V then)
     {
         LaneMath.SinCos(Op.FusedMultiplyAdd(p.WormTurns, worm, p.ErrorFirstPhase), out V sin, out V cos);
+        LaneMath.Advance(sin, cos, p.WormTurns * turn, out V sinThen, out _);
         V error = p.ErrorFirst * sin;
+        then = p.ErrorFirst * sinThen;
         slope = p.ErrorFirst * p.WormTurns * cos;
         if (terms.SecondHarmonic)
         {
             V twice = p.WormTurns + p.WormTurns;
             LaneMath.SinCos(Op.FusedMultiplyAdd(twice, worm, p.ErrorSecondPhase), out sin, out cos);
+            LaneMath.Advance(sin, cos, twice * turn, out sinThen, out _);
             error = Op.FusedMultiplyAdd(p.ErrorSecond, sin, error);
+            then = Op.FusedMultiplyAdd(p.ErrorSecond, sinThen, then);
             slope = Op.FusedMultiplyAdd(p.ErrorSecond * twice, cos, slope);
         }
 
         if (terms.Runout)
         {
             LaneMath.SinCos(worm + p.ErrorRunoutPhase, out sin, out cos);
+            LaneMath.Advance(sin, cos, turn, out sinThen, out _);
             error = Op.FusedMultiplyAdd(p.ErrorRunout, sin, error);
+            then = Op.FusedMultiplyAdd(p.ErrorRunout, sinThen, then);
             slope = Op.FusedMultiplyAdd(p.ErrorRunout, cos, slope);
         }
 
@@ -143,9 +150,8 @@ internal static class LaneBlock
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static V Outside(ref LaneParameters p, V angle, V otherCos, V otherSin, V otherRateSquare, in LaneTerms terms)
+    private static V Outside(ref LaneParameters p, V sin, V cos, V otherCos, V otherSin, V otherRateSquare, in LaneTerms terms)
     {
-        LaneMath.SinCos(angle, out V sin, out V cos);
         V along = Op.FusedMultiplyAdd(p.Gravity2, otherSin, Op.FusedMultiplyAdd(p.Gravity1, otherCos, p.Gravity0));
         V across = Op.FusedMultiplyAdd(p.Gravity5, otherSin, Op.FusedMultiplyAdd(p.Gravity4, otherCos, p.Gravity3));
         V torque = Op.FusedMultiplyAdd(along, cos, across * sin);

@@ -8,7 +8,7 @@ namespace AxisSim.Core.Lanes;
 internal static class LaneClutch
 {
     /// <summary>Lets the clutch slip in the lanes where the mesh asks for more than it passes, and returns what it passes, N m.</summary>
-    [MethodImpl(MethodImplOptions.NoInlining)]
+    [MethodImpl(MethodImplOptions.NoInlining | MethodImplOptions.AggressiveOptimization)]
     public static V Slip(ref LaneState s, ref LaneParameters p, V twist, V twistRate, V mesh)
     {
         V zero = Op.Create(0.0);

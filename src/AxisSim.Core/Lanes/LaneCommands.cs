@@ -18,12 +18,15 @@ internal sealed class LaneCommands
     private int _cursor;
     private long _index;
     private double _now;
+    private double _before;
+    private readonly bool _damped;
     private bool _later;
     private bool _ignoreFall;
 
     public LaneCommands(AxisModel model, MotorPlan plan, bool probe, double stepSeconds)
     {
         ChopperDrive drive = model.Drive;
+        _damped = drive.DampingNewtonMetreSecondsPerRadian != 0.0;
         _plan = plan;
         _stepsPerRadian = LaneRows.StepsPerRadian(model.Motor);
         _step = stepSeconds;
@@ -38,7 +41,7 @@ internal sealed class LaneCommands
     private LaneCommands(LaneCommands other)
     {
         (_plan, _stepsPerRadian, _step, _fall, _probe, _command) = (other._plan, other._stepsPerRadian, other._step, other._fall, other._probe, other._command);
-        (_cursor, _index, _now, _later, _ignoreFall) = (other._cursor, other._index, other._now, other._later, other._ignoreFall);
+        (_cursor, _index, _now, _before, _damped, _later, _ignoreFall) = (other._cursor, other._index, other._now, other._before, other._damped, other._later, other._ignoreFall);
     }
 
     /// <summary>Steps given out so far.</summary>
@@ -53,7 +56,7 @@ internal sealed class LaneCommands
     public bool FullStepping => _command.FullStepping;
 
     /// <summary>The last step given out, as plan angles.</summary>
-    public StepContext Last { get; private set; }
+    public StepContext Last => new((_index - 1) * _step, _step, _before, _now);
 
     public LaneCommands Copy() => new(this);
 
@@ -64,29 +67,35 @@ internal sealed class LaneCommands
         _ignoreFall = true;
     }
 
-    /// <summary>The command of the next step.</summary>
+    /// <summary>The commands of the next steps.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public LaneStepKind Next(out LaneCommand command)
+    public void Fill(Span<LaneCommand> commands, Span<LaneStepKind> kinds)
+    {
+        for (int k = 0; k < commands.Length; k++)
+        {
+            kinds[k] = Next(ref commands[k]);
+        }
+    }
+
+    /// <summary>The command of the next step.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public LaneStepKind Next(ref LaneCommand command)
     {
         double start = _index * _step;
+        double from = _now;
         _index++;
         double end = _plan.Position(_index * _step, ref _cursor);
-        var step = new StepContext(start, _step, _now, end);
         int before = Level();
-        PhaseTargets targets = _command.Over(step);
-        _later = _later || (!_ignoreFall && _fall < start + _step);
-        bool split = targets.Split < 1.0;
-        command = default;
-        command.FirstA = targets.FirstA;
-        command.FirstB = targets.FirstB;
-        command.PlanRate = _stepsPerRadian * (end - step.PlanStartRadians);
+        command.Split = _command.Over(start, _step, from, end, ref command.FirstA, ref command.FirstB, ref command.SecondA, ref command.SecondB);
+        bool split = command.Split < 1.0;
+
+        // The current falls only in a step that is split.
+        _later |= split && !_ignoreFall && _fall < start + _step;
+        command.PlanRate = _stepsPerRadian * (end - from);
         command.Probe = _probe.Mean(start, _step);
-        command.Split = targets.Split;
-        command.SecondA = targets.SecondA;
-        command.SecondB = targets.SecondB;
+        _before = from;
         _now = end;
-        Last = step;
-        return new LaneStepKind(split, before, Level());
+        return new LaneStepKind(split, before, Level(), _damped || command.Probe != 0.0);
     }
 
     /// <summary>Whether every further command is the same.</summary>

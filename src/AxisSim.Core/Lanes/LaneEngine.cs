@@ -59,10 +59,18 @@ internal sealed class LaneEngine : ILaneEngine
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public void Command(int step, in AxisSim.Core.Lanes.LaneCommand command, bool split) => _commands[step].Spread(command, split);
-
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public void Parts(int step, in AxisSim.Core.Lanes.LaneParts parts) => _parts[step].Spread(parts);
+    public void Commands(ReadOnlySpan<AxisSim.Core.Lanes.LaneCommand> commands, ReadOnlySpan<AxisSim.Core.Lanes.LaneParts> parts, ReadOnlySpan<LaneStepKind> kinds, bool withParts)
+    {
+        for (int k = 0; k < commands.Length; k++)
+        {
+            bool split = kinds[k].Split;
+            _commands[k].Spread(commands[k], split);
+            if (split && withParts)
+            {
+                _parts[k].Spread(parts[k]);
+            }
+        }
+    }
 
     public void Command(int step, int lane, in AxisSim.Core.Lanes.LaneCommand command) =>
         Scatter(command, ref _commands[(lane / Numbers * BlockSteps) + step], lane % Numbers);

@@ -19,7 +19,7 @@ internal static class LaneFriction
     /// <param name="negative">The same to the negative side.</param>
     /// <param name="breakaway">What a body at rest withstands besides.</param>
     /// <param name="overrun">Half of it is to be taken off the angle at the end of the step.</param>
-    [MethodImpl(MethodImplOptions.NoInlining)]
+    [MethodImpl(MethodImplOptions.NoInlining | MethodImplOptions.AggressiveOptimization)]
     public static V Passing(V speed, V after, V push, V positive, V negative, V breakaway, out V overrun)
     {
         V zero = Op.Create(0.0);

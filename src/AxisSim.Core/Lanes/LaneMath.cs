@@ -32,27 +32,47 @@ internal static class LaneMath
         V quarters = rounder - shifted;
         V r = Op.FusedMultiplyAdd(quarters, Op.Create(QuarterTurnHigh), radians);
         r = Op.FusedMultiplyAdd(quarters, Op.Create(QuarterTurnLow), r);
-        Turn(shifted, r, out sin, out cos);
+        V z = r * r;
+        V zz = z * z;
+        V s = Op.FusedMultiplyAdd(r * z, SinePolynomial(z, zz), r);
+        V c = Op.FusedMultiplyAdd(zz, CosinePolynomial(z, zz), Op.FusedMultiplyAdd(z, Op.Create(-0.5), Op.Create(1.0)));
+        Turn(shifted, s, c, out sin, out cos);
     }
 
     /// <summary>Sine and cosine of an angle in quarter turns: its whole part needs no multiplication to be taken off.</summary>
+    /// <remarks>One term less in each polynomial, minimax over an eighth of a turn (Remez's exchange in 60 digits): within 2.2e-15 and 1e-16, and roundings. This is the step's own pair.</remarks>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static void SinCosOfQuarters(V quarterTurns, out V sin, out V cos)
     {
         V shifted = quarterTurns + Op.Create(Rounder);
         V whole = shifted - Op.Create(Rounder);
-        Turn(shifted, (quarterTurns - whole) * Op.Create(QuarterTurnHigh), out sin, out cos);
-    }
-
-    /// <summary>Sine and cosine of r rad, within an eighth of a turn, turned on by whole quarter turns.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static void Turn(V shifted, V r, out V sin, out V cos)
-    {
+        V r = (quarterTurns - whole) * Op.Create(QuarterTurnHigh);
         V z = r * r;
         V zz = z * z;
-        V s = Op.FusedMultiplyAdd(r * z, SinePolynomial(z, zz), r);
-        V c = Op.FusedMultiplyAdd(zz, CosinePolynomial(z, zz), Op.FusedMultiplyAdd(z, Op.Create(-0.5), Op.Create(1.0)));
+        V low = Op.FusedMultiplyAdd(z, Op.Create(0.0083333333219285160167), Op.Create(-0.16666666666606086234));
+        V high = Op.FusedMultiplyAdd(z, Op.Create(2.7555099310017468644e-6), Op.Create(-0.0001984126236810391832));
+        V sine = Op.FusedMultiplyAdd(zz, Op.FusedMultiplyAdd(zz, Op.Create(-2.4745486567725708713e-8), high), low);
+        low = Op.FusedMultiplyAdd(z, Op.Create(-0.0013888888878274390111), Op.Create(0.041666666666602257553));
+        high = Op.FusedMultiplyAdd(z, Op.Create(-2.7555567134999131956e-7), Op.Create(0.00002480158097169487885));
+        V cosine = Op.FusedMultiplyAdd(zz, Op.FusedMultiplyAdd(zz, Op.Create(2.0647738116640334278e-9), high), low);
+        Turn(shifted, Op.FusedMultiplyAdd(r * z, sine, r), Op.FusedMultiplyAdd(zz, cosine, Op.FusedMultiplyAdd(z, Op.Create(-0.5), Op.Create(1.0))), out sin, out cos);
+    }
 
+    /// <summary>Sine and cosine of a small angle d added to one whose sine and cosine are known, by their series to d^5 and d^6; left out is d^7/5040.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static void Advance(V sin, V cos, V d, out V sinThen, out V cosThen)
+    {
+        V z = d * d;
+        V s = Op.FusedMultiplyAdd(d * z, Op.FusedMultiplyAdd(z, Op.Create(1.0 / 120.0), Op.Create(-1.0 / 6.0)), d);
+        V c = z * Op.FusedMultiplyAdd(z, Op.FusedMultiplyAdd(z, Op.Create(-1.0 / 720.0), Op.Create(1.0 / 24.0)), Op.Create(-0.5));
+        sinThen = Op.FusedMultiplyAdd(cos, s, Op.FusedMultiplyAdd(sin, c, sin));
+        cosThen = Op.FusedMultiplyAdd(-sin, s, Op.FusedMultiplyAdd(cos, c, cos));
+    }
+
+    /// <summary>Turns sine and cosine on by whole quarter turns, which are in the low bits of <paramref name="shifted"/>.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static void Turn(V shifted, V s, V c, out V sin, out V cos)
+    {
         // Swap and signs without a branch: at speed the quarter changes every few steps, which no predictor follows.
         var turn = Op.AsInt64(shifted);
         var sine = Op.AsInt64(s);

@@ -185,6 +185,7 @@ internal static class LaneRows
     }
 
     /// <summary>One of the currents, by the index of a step's kind.</summary>
+    [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveInlining)]
     public static double Level(in LaneParameters p, int index) => index switch
     {
         0 => p.SlewMicrostepping,
@@ -195,6 +196,7 @@ internal static class LaneRows
     };
 
     /// <summary>Whether all that is integrated is a finite number.</summary>
+    [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveInlining)]
     public static bool IsFinite(in LaneState s) => double.IsFinite(
         s.Rotor + s.RotorSpeed + s.Shaft + s.ShaftSpeed + s.Axis + s.AxisSpeed + s.Slip + s.Payload + s.PayloadSpeed + s.CurrentA + s.CurrentB + s.Volts + s.Celsius);
 

@@ -9,9 +9,14 @@ internal sealed class LaneSkies(MountSetup setup, MountAxis axis, MovePlan plan)
 {
     private readonly MotorPlan _other = plan.At(axis == MountAxis.Polar ? MountAxis.Declination : MountAxis.Polar);
     private readonly double _slewEnd = plan.At(axis).SlewSeconds;
+    // The end of one block is the start of the next.
+    private Moment _last = new(double.NaN, 0.0, 0.0, 0.0, 0.0);
     private readonly WindTorque _wind = new(setup.Disturbances);
 
+    public LaneSkies Copy() => (LaneSkies)MemberwiseClone();
+
     /// <summary>Whether nothing changes from a time on.</summary>
+    [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveInlining)]
     public bool IsSteady(double seconds) => _other.RestsFrom(seconds) && _wind.IsSteady;
 
     [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveOptimization)]
@@ -24,12 +29,21 @@ internal sealed class LaneSkies(MountSetup setup, MountAxis axis, MovePlan plan)
             return sky;
         }
 
-        LaneMath.SinCos(_other.Position(fromSeconds), out sky.FromSin, out sky.FromCos);
-        LaneMath.SinCos(_other.Position(toSeconds), out sky.ToSin, out sky.ToCos);
-        double from = _other.Velocity(fromSeconds);
-        double to = _other.Velocity(toSeconds);
-        (sky.FromRateSquare, sky.ToRateSquare) = (from * from, to * to);
-        (sky.FromWind, sky.ToWind) = (_wind.At(fromSeconds), _wind.At(toSeconds));
+        Moment from = _last.Seconds == fromSeconds ? _last : At(fromSeconds);
+        Moment to = At(toSeconds);
+        (sky.FromSin, sky.FromCos, sky.FromRateSquare, sky.FromWind) = (from.Sin, from.Cos, from.RateSquare, from.Wind);
+        (sky.ToSin, sky.ToCos, sky.ToRateSquare, sky.ToWind) = (to.Sin, to.Cos, to.RateSquare, to.Wind);
+        _last = to;
         return sky;
     }
+
+    [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveOptimization)]
+    private Moment At(double seconds)
+    {
+        LaneMath.SinCos(_other.Position(seconds), out double sin, out double cos);
+        double rate = _other.Velocity(seconds);
+        return new Moment(seconds, sin, cos, rate * rate, _wind.At(seconds));
+    }
+
+    private readonly record struct Moment(double Seconds, double Sin, double Cos, double RateSquare, double Wind);
 }

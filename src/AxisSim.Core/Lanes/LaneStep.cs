@@ -35,138 +35,180 @@ internal static class LaneStep<TShaft, TPayload, TPower, TPose>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static void Run(ref LaneState states, ref LaneParameters parameters, ref LaneCommand commands, ref LaneStepKind kinds, int stride, ref LaneParts allParts, int partsStride, int vectors, int first, int end)
     {
+        if (stride == 0)
+        {
+            // Commands are shared, and so are the kinds of the steps: those that follow each other in kind are taken together.
+            for (int k = first; k < end;)
+            {
+                LaneStepKind kind = Unsafe.Add(ref kinds, k);
+                int next = k + 1;
+                while (next < end && Unsafe.Add(ref kinds, next) == kind)
+                {
+                    next++;
+                }
+
+                Some(ref states, ref parameters, ref commands, ref allParts, partsStride, kind, vectors, k, next);
+                k = next;
+            }
+
+            return;
+        }
+
         for (int k = first; k < end; k++)
         {
             for (int i = 0; i < vectors; i++)
             {
-                ref LaneState s = ref Unsafe.Add(ref states, i);
-                ref LaneParameters p = ref Unsafe.Add(ref parameters, i);
-                ref LaneCommand command = ref Unsafe.Add(ref commands, k + (i * stride));
-                LaneStepKind kind = Unsafe.Add(ref kinds, k + (i * stride));
-                V rotor = s.Rotor;
-                V speed = s.RotorMidSpeed;
-                LaneMath.SinCosOfQuarters(rotor, out V sin, out V cos);
-                V square = speed * speed;
-                V smooth = Op.FusedMultiplyAdd(square, Op.Create(-Math.PI / 4.0), Op.Create(24.0 / Math.PI));
-                V spin = speed * smooth;
-                V startA = s.CurrentA;
-                V startB = s.CurrentB;
-                V level = Unsafe.Add(ref p.SlewMicrostepping, kind.FirstLevel);
-                V targetA = level * command.FirstA;
-                V targetB = level * command.FirstB;
-                V endA = default;
-                V endB = default;
-                V meanA = default;
-                V meanB = default;
-                V changeA = default;
-                V changeB = default;
-                V limited = default;
-                if (!kind.Split || kind.Mixed)
-                {
-                    V emf = s.EmfKick * spin;
-                    V reach = s.Reach;
-                    if (TPower.On)
-                    {
-                        reach = Op.FusedMultiplyAdd(s.Volts, Op.Create(1.5), Op.Create(-0.5) * s.VoltsBefore) * s.StepConductance;
-                    }
-
-                    endA = PhaseLaw.Advance(startA, targetA, Op.FusedMultiplyAdd(emf, sin, startA * s.WindingDecay), reach, p.RegulatorDecay, p.RegulatorShare, s.WindingShare, out changeA, out meanA, out V limitedA);
-                    endB = PhaseLaw.Advance(startB, targetB, Op.FusedMultiplyAdd(-emf, cos, startB * s.WindingDecay), reach, p.RegulatorDecay, p.RegulatorShare, s.WindingShare, out changeB, out meanB, out V limitedB);
-                    limited = Op.MaxNative(limitedA, limitedB);
-                }
-                if (kind.Split)
-                {
-                    Split(ref s, ref p, ref command, ref Unsafe.Add(ref allParts, k + (i * partsStride)), kind, spin, speed, sin, cos, ref endA, ref endB, ref meanA, ref meanB, ref changeA, ref changeB, ref limited);
-                }
-
-                s.CurrentA = endA;
-                s.CurrentB = endB;
-                V pull = Op.FusedMultiplyAdd(meanB, cos, -(meanA * sin));
-                V turn = Op.FusedMultiplyAdd(changeA, cos, changeB * sin);
-                V field = Op.FusedMultiplyAdd(pull, smooth, -(speed * turn));
-                V detent = sin * cos * Op.FusedMultiplyAdd(sin * sin, Op.Create(-2.0), Op.Create(1.0)) * Op.FusedMultiplyAdd(square, Op.Create(-Math.PI * Math.PI / 6.0), Op.Create(1.0));
-                V push = Op.FusedMultiplyAdd(p.TorqueKick, field, -(p.DetentKick * detent));
-                if (TPower.On)
-                {
-                    s.MotorKick = push;
-                    LanePower.Take(ref s, ref p, meanA, meanB, changeA, changeB, p.EmfConstant * field * speed, limited);
-                }
-
-                push = Op.FusedMultiplyAdd(-p.RotorDrag, speed, push);
-                push = Op.FusedMultiplyAdd(p.PlanDrag, command.PlanRate, push);
-                push = Op.FusedMultiplyAdd(p.ProbeKick, command.Probe, push);
-
-                // Worm mesh.
-                V node = TShaft.On ? s.Shaft : rotor;
-                V nodeSpeed = TShaft.On ? s.ShaftMidSpeed : speed;
-                V t = Op.Create(k + 0.5);
-                V twist = Op.FusedMultiplyAdd(node, s.Gear, Op.FusedMultiplyAdd(s.LeadRate, t, s.Lead)) - s.Axis;
-                V twistRate = Op.FusedMultiplyAdd(nodeSpeed, s.Gear, -s.AxisMidSpeed);
-                V mesh = Contact(twist, twistRate, p.MeshStiffness, p.MeshDamping, p.HalfBacklash, p.MeshFree);
-                if (!Kick<Without>(ref s, ref p, push, twist, twistRate, mesh, t))
-                {
-                    Stop(ref s, ref p, push, twist, twistRate, mesh, t);
-                }
+                Some(
+                    ref Unsafe.Add(ref states, i), ref Unsafe.Add(ref parameters, i), ref Unsafe.Add(ref commands, i * stride), ref Unsafe.Add(ref allParts, i * partsStride), partsStride,
+                    Unsafe.Add(ref kinds, k + (i * stride)), 1, k, k + 1);
             }
         }
     }
 
-    /// <summary>Currents over a step in which the command changes.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static void Split(
-        ref LaneState s, ref LaneParameters p, ref LaneCommand command, ref LaneParts parts, LaneStepKind kind, V spin, V speed, V sin, V cos,
-        ref V endA, ref V endB, ref V meanA, ref V meanB, ref V changeA, ref V changeB, ref V limited)
+    private static void Some(ref LaneState states, ref LaneParameters parameters, ref LaneCommand commands, ref LaneParts parts, int partsStride, LaneStepKind kind, int vectors, int first, int end)
     {
-        // Back-EMF at the middle of each part: its rate is -Nr w eb for phase A and Nr w ea for phase B.
-        V one = Op.Create(1.0);
-        V f = command.Split;
-        V g = one - f;
-        V emfA = -(p.EmfConstant * spin * sin);
-        V emfB = p.EmfConstant * spin * cos;
-        V early = Op.Create(-0.25 * Math.PI) * g * speed;
-        V late = Op.Create(0.25 * Math.PI) * f * speed;
-        V level = Unsafe.Add(ref p.SlewMicrostepping, kind.FirstLevel);
-        V next = Unsafe.Add(ref p.SlewMicrostepping, kind.SecondLevel);
-        V conductance = s.Conductance * (one - parts.FirstWinding);
-        V conductance2 = s.Conductance * (one - parts.SecondWinding);
-        V volts = Op.FusedMultiplyAdd(s.Volts, Op.Create(1.5), Op.Create(-0.5) * s.VoltsBefore);
-        V reach = volts * conductance;
-        V reach2 = volts * conductance2;
-
-        V start = s.CurrentA;
-        V free = Op.FusedMultiplyAdd(Op.FusedMultiplyAdd(early, emfB, -emfA), conductance, start * parts.FirstWinding);
-        V middle = PhaseLaw.Advance(start, level * command.FirstA, free, reach, parts.FirstRegulator, parts.FirstRegulatorShare, parts.FirstWindingShare, out V change, out V mean, out V limit);
-        free = Op.FusedMultiplyAdd(Op.FusedMultiplyAdd(late, emfB, -emfA), conductance2, middle * parts.SecondWinding);
-        V endOfA = PhaseLaw.Advance(middle, next * command.SecondA, free, reach2, parts.SecondRegulator, parts.SecondRegulatorShare, parts.SecondWindingShare, out V change2, out V mean2, out V limit2);
-        V changeOfA = change + change2;
-        V meanOfA = Op.FusedMultiplyAdd(f, mean, g * mean2);
-        V limitedAny = Op.MaxNative(limit, limit2);
-
-        start = s.CurrentB;
-        free = Op.FusedMultiplyAdd(Op.FusedMultiplyAdd(-early, emfA, -emfB), conductance, start * parts.FirstWinding);
-        middle = PhaseLaw.Advance(start, level * command.FirstB, free, reach, parts.FirstRegulator, parts.FirstRegulatorShare, parts.FirstWindingShare, out change, out mean, out limit);
-        free = Op.FusedMultiplyAdd(Op.FusedMultiplyAdd(-late, emfA, -emfB), conductance2, middle * parts.SecondWinding);
-        V endOfB = PhaseLaw.Advance(middle, next * command.SecondB, free, reach2, parts.SecondRegulator, parts.SecondRegulatorShare, parts.SecondWindingShare, out change2, out mean2, out limit2);
-        V changeOfB = change + change2;
-        V meanOfB = Op.FusedMultiplyAdd(f, mean, g * mean2);
-        limitedAny = Op.MaxNative(limitedAny, Op.MaxNative(limit, limit2));
-        if (kind.Mixed)
+        if (!kind.Split)
         {
-            // A lane whose command does not change keeps what it has, to the last bit.
-            var changes = Op.LessThan(f, one);
-            endA = Op.ConditionalSelect(changes, endOfA, endA);
-            endB = Op.ConditionalSelect(changes, endOfB, endB);
-            meanA = Op.ConditionalSelect(changes, meanOfA, meanA);
-            meanB = Op.ConditionalSelect(changes, meanOfB, meanB);
-            changeA = Op.ConditionalSelect(changes, changeOfA, changeA);
-            changeB = Op.ConditionalSelect(changes, changeOfB, changeB);
-            limited = Op.ConditionalSelect(changes, limitedAny, limited);
+            Vectors<Without, Without>(ref states, ref parameters, ref commands, ref parts, partsStride, kind.FirstLevel, kind.SecondLevel, kind.Pushed, vectors, first, end);
+        }
+        else if (!kind.Mixed)
+        {
+            Vectors<With, Without>(ref states, ref parameters, ref commands, ref parts, partsStride, kind.FirstLevel, kind.SecondLevel, kind.Pushed, vectors, first, end);
         }
         else
         {
-            (endA, endB, meanA, meanB, changeA, changeB, limited) = (endOfA, endOfB, meanOfA, meanOfB, changeOfA, changeOfB, limitedAny);
+            Vectors<With, With>(ref states, ref parameters, ref commands, ref parts, partsStride, kind.FirstLevel, kind.SecondLevel, kind.Pushed, vectors, first, end);
         }
     }
+
+    /// <summary>Some steps of one kind, of vectors that share their commands.</summary>
+    /// <typeparam name="TSplit">Whether the command changes inside the step.</typeparam>
+    /// <typeparam name="TMixed">Whether it does so in some lanes only.</typeparam>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
+    private static void Vectors<TSplit, TMixed>(
+        ref LaneState states, ref LaneParameters parameters, ref LaneCommand commands, ref LaneParts allParts, int partsStride, int firstLevel, int secondLevel, bool pushed, int vectors, int first, int end)
+        where TSplit : struct, ISwitch
+        where TMixed : struct, ISwitch
+    {
+        for (int n = 0, k = first, i = 0; n < vectors * (end - first); n++, i++)
+        {
+            if (i == vectors)
+            {
+                (i, k) = (0, k + 1);
+            }
+
+            ref LaneState s = ref Unsafe.Add(ref states, i);
+            ref LaneParameters p = ref Unsafe.Add(ref parameters, i);
+            ref LaneCommand command = ref Unsafe.Add(ref commands, k);
+            V rotor = s.Rotor;
+            V speed = s.RotorMidSpeed;
+            LaneMath.SinCosOfQuarters(rotor, out V sin, out V cos);
+            V square = speed * speed;
+            V smooth = Op.FusedMultiplyAdd(square, Op.Create(-Math.PI / 4.0), Op.Create(24.0 / Math.PI));
+            V spin = speed * smooth;
+            V startA = s.CurrentA;
+            V startB = s.CurrentB;
+            V level = Unsafe.Add(ref p.SlewMicrostepping, firstLevel);
+            V targetA = level * command.FirstA;
+            V targetB = level * command.FirstB;
+            V endA = default;
+            V endB = default;
+            V meanA = default;
+            V meanB = default;
+            V changeA = default;
+            V changeB = default;
+            V limited = default;
+            if (!TSplit.On || TMixed.On)
+            {
+                V emf = s.EmfKick * spin;
+                V reach = s.Reach;
+                if (TPower.On)
+                {
+                    reach = Op.FusedMultiplyAdd(s.Volts, Op.Create(1.5), Op.Create(-0.5) * s.VoltsBefore) * s.StepConductance;
+                }
+
+                endA = PhaseLaw.Advance(startA, targetA, Op.FusedMultiplyAdd(emf, sin, startA * s.WindingDecay), reach, p.RegulatorDecay, p.RegulatorShare, s.WindingShare, out changeA, out meanA, out V limitedA);
+                endB = PhaseLaw.Advance(startB, targetB, Op.FusedMultiplyAdd(-emf, cos, startB * s.WindingDecay), reach, p.RegulatorDecay, p.RegulatorShare, s.WindingShare, out changeB, out meanB, out V limitedB);
+                limited = Op.MaxNative(limitedA, limitedB);
+            }
+
+            if (TSplit.On)
+            {
+                // Back-EMF at the middle of each part: its rate is -Nr w eb for phase A and Nr w ea for phase B.
+                ref LaneParts parts = ref Unsafe.Add(ref allParts, k + (i * partsStride));
+                V one = Op.Create(1.0);
+                V f = command.Split;
+                V g = one - f;
+                V emfA = -(p.EmfConstant * spin * sin);
+                V emfB = p.EmfConstant * spin * cos;
+                V early = Op.Create(-0.25 * Math.PI) * g * speed;
+                V late = Op.Create(0.25 * Math.PI) * f * speed;
+                V next = Unsafe.Add(ref p.SlewMicrostepping, secondLevel);
+                V conductance = s.Conductance * (one - parts.FirstWinding);
+                V conductance2 = s.Conductance * (one - parts.SecondWinding);
+                V volts = Op.FusedMultiplyAdd(s.Volts, Op.Create(1.5), Op.Create(-0.5) * s.VoltsBefore);
+                V reach = volts * conductance;
+                V reach2 = volts * conductance2;
+                V free = Op.FusedMultiplyAdd(Op.FusedMultiplyAdd(early, emfB, -emfA), conductance, startA * parts.FirstWinding);
+                V middle = PhaseLaw.Advance(startA, targetA, free, reach, parts.FirstRegulator, parts.FirstRegulatorShare, parts.FirstWindingShare, out V change1, out V mean1, out V limited1);
+                free = Op.FusedMultiplyAdd(Op.FusedMultiplyAdd(late, emfB, -emfA), conductance2, middle * parts.SecondWinding);
+                V endOfA = PhaseLaw.Advance(middle, next * command.SecondA, free, reach2, parts.SecondRegulator, parts.SecondRegulatorShare, parts.SecondWindingShare, out V change2, out V mean2, out V limited2);
+                free = Op.FusedMultiplyAdd(Op.FusedMultiplyAdd(-early, emfA, -emfB), conductance, startB * parts.FirstWinding);
+                middle = PhaseLaw.Advance(startB, targetB, free, reach, parts.FirstRegulator, parts.FirstRegulatorShare, parts.FirstWindingShare, out V change3, out V mean3, out V limited3);
+                free = Op.FusedMultiplyAdd(Op.FusedMultiplyAdd(-late, emfA, -emfB), conductance2, middle * parts.SecondWinding);
+                V endOfB = PhaseLaw.Advance(middle, next * command.SecondB, free, reach2, parts.SecondRegulator, parts.SecondRegulatorShare, parts.SecondWindingShare, out V change4, out V mean4, out V limited4);
+                V limitedAny = Op.MaxNative(Op.MaxNative(limited1, limited2), Op.MaxNative(limited3, limited4));
+
+                // A lane whose command does not change keeps what it has, to the last bit.
+                endA = Chosen<TMixed>(f, endOfA, endA);
+                endB = Chosen<TMixed>(f, endOfB, endB);
+                meanA = Chosen<TMixed>(f, Op.FusedMultiplyAdd(f, mean1, g * mean2), meanA);
+                meanB = Chosen<TMixed>(f, Op.FusedMultiplyAdd(f, mean3, g * mean4), meanB);
+                changeA = Chosen<TMixed>(f, change1 + change2, changeA);
+                changeB = Chosen<TMixed>(f, change3 + change4, changeB);
+                limited = Chosen<TMixed>(f, limitedAny, limited);
+            }
+
+            s.CurrentA = endA;
+            s.CurrentB = endB;
+            V pull = Op.FusedMultiplyAdd(meanB, cos, -(meanA * sin));
+            V turn = Op.FusedMultiplyAdd(changeA, cos, changeB * sin);
+            V field = Op.FusedMultiplyAdd(pull, smooth, -(speed * turn));
+            V detent = sin * cos * Op.FusedMultiplyAdd(sin * sin, Op.Create(-2.0), Op.Create(1.0)) * Op.FusedMultiplyAdd(square, Op.Create(-Math.PI * Math.PI / 6.0), Op.Create(1.0));
+            V detentKick = -(p.DetentKick * detent);
+            if (TPower.On)
+            {
+                s.MotorKick = Op.FusedMultiplyAdd(p.TorqueKick, field, detentKick);
+                LanePower.Take(ref s, ref p, meanA, meanB, changeA, changeB, p.EmfConstant * field * speed, limited);
+            }
+
+
+            // All that pushes the rotor but the currents, which are known last.
+            V push = Op.FusedMultiplyAdd(-p.RotorDrag, speed, detentKick);
+            if (pushed)
+            {
+                push = Op.FusedMultiplyAdd(p.PlanDrag, command.PlanRate, push);
+                push = Op.FusedMultiplyAdd(p.ProbeKick, command.Probe, push);
+            }
+
+            // Worm mesh.
+            V node = TShaft.On ? s.Shaft : rotor;
+            V nodeSpeed = TShaft.On ? s.ShaftMidSpeed : speed;
+            V t = Op.Create(k + 0.5);
+            V twist = Op.FusedMultiplyAdd(node, s.Gear, Op.FusedMultiplyAdd(s.LeadRate, t, s.Lead)) - s.Axis;
+            V twistRate = Op.FusedMultiplyAdd(nodeSpeed, s.Gear, -s.AxisMidSpeed);
+            V mesh = Contact(twist, twistRate, p.MeshStiffness, p.MeshDamping, p.HalfBacklash, p.MeshFree);
+            if (!Kick<Without>(ref s, ref p, field, push, twist, twistRate, mesh, t))
+            {
+                Stop(ref s, ref p, field, push, twist, twistRate, mesh, t);
+            }
+        }
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static V Chosen<TMixed>(V split, V changing, V steady)
+        where TMixed : struct, ISwitch => TMixed.On ? Op.ConditionalSelect(Op.LessThan(split, Op.Create(1.0)), changing, steady) : changing;
 
     /// <summary>Torque of a tooth contact, the law of <see cref="Dynamics.MeshContact"/>.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -178,17 +220,17 @@ internal static class LaneStep<TShaft, TPayload, TPower, TPose>
     }
 
     /// <summary>A step in which the clutch slips, or a body may come to rest, in some lane.</summary>
-    [MethodImpl(MethodImplOptions.NoInlining)]
-    private static void Stop(ref LaneState s, ref LaneParameters p, V push, V twist, V twistRate, V mesh, V t)
+    [MethodImpl(MethodImplOptions.NoInlining | MethodImplOptions.AggressiveOptimization)]
+    private static void Stop(ref LaneState s, ref LaneParameters p, V field, V push, V twist, V twistRate, V mesh, V t)
     {
         V limited = LaneClutch.Slip(ref s, ref p, twist, twistRate, mesh);
-        Kick<With>(ref s, ref p, push, twist, twistRate, limited, t);
+        Kick<With>(ref s, ref p, field, push, twist, twistRate, limited, t);
     }
 
     /// <summary>Kicks all bodies and drifts them to the middle of the next step.</summary>
     /// <returns>False, with nothing changed, when some body passes rest or the clutch slips, and <typeparamref name="TPassing"/> does not allow for it.</returns>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static bool Kick<TPassing>(ref LaneState s, ref LaneParameters p, V push, V twist, V twistRate, V mesh, V t)
+    private static bool Kick<TPassing>(ref LaneState s, ref LaneParameters p, V field, V push, V twist, V twistRate, V mesh, V t)
         where TPassing : struct, ISwitch
     {
         V zero = Op.Create(0.0);
@@ -218,7 +260,7 @@ internal static class LaneStep<TShaft, TPayload, TPower, TPose>
             rub = Op.FusedMultiplyAdd(p.RubKick, size, p.RotorCoulombKick);
         }
 
-        V rotorThen = rotorSpeed + (push - odd) - Op.CopySign(rub, rotorSpeed);
+        V rotorThen = Op.FusedMultiplyAdd(p.TorqueKick, field, rotorSpeed + (push - odd) - Op.CopySign(rub, rotorSpeed));
         V least = rotorSpeed * rotorThen;
         V shaftThen = zero;
         if (TShaft.On)
@@ -269,7 +311,7 @@ internal static class LaneStep<TShaft, TPayload, TPower, TPose>
         }
 
         V half = Op.Create(0.5);
-        Move<TPassing>(ref s.Rotor, ref s.RotorSpeed, ref s.RotorMidSpeed, rotorSpeed, rotorThen, push, rub + odd, rub - odd, zero);
+        Move<TPassing>(ref s.Rotor, ref s.RotorSpeed, ref s.RotorMidSpeed, rotorSpeed, rotorThen, Op.FusedMultiplyAdd(p.TorqueKick, field, push), rub + odd, rub - odd, zero);
         if (TShaft.On)
         {
             V shaftOdd = p.ShaftRubOdd * mesh;

@@ -12,8 +12,8 @@ namespace AxisSim.Core.Lanes;
 /// </remarks>
 internal static class PhaseLaw
 {
-    // Below it the share is taken from its series, for the difference would cancel; the first term left out is x^5/30240.
-    private const double SeriesBelow = 0.02;
+    // Up to it the share is taken from its series (Bernoulli's numbers), for the difference would cancel; the first term left out is 1.4e-12 x^15.
+    private const double SeriesTo = 0.5;
 
     /// <param name="start">Current at the start, A.</param>
     /// <param name="target">What is commanded, A.</param>
@@ -40,8 +40,21 @@ internal static class PhaseLaw
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static V Share(V x, V decay)
     {
+        V z = x * x;
+        V sum = Op.FusedMultiplyAdd(z, Op.Create(1.0 / 74724249600.0), Op.Create(-691.0 / 1307674368000.0));
+        sum = Op.FusedMultiplyAdd(z, sum, Op.Create(1.0 / 47900160.0));
+        sum = Op.FusedMultiplyAdd(z, sum, Op.Create(-1.0 / 1209600.0));
+        sum = Op.FusedMultiplyAdd(z, sum, Op.Create(1.0 / 30240.0));
+        sum = Op.FusedMultiplyAdd(z, sum, Op.Create(-1.0 / 720.0));
+        sum = Op.FusedMultiplyAdd(z, sum, Op.Create(1.0 / 12.0));
+        V series = Op.FusedMultiplyAdd(x, sum, Op.Create(0.5));
+        V limit = Op.Create(SeriesTo);
+        if (Op.LessThanOrEqualAll(x, limit))
+        {
+            return series;
+        }
+
         V one = Op.Create(1.0);
-        V series = Op.FusedMultiplyAdd(x, Op.FusedMultiplyAdd(x * x, Op.Create(-1.0 / 720.0), Op.Create(1.0 / 12.0)), Op.Create(0.5));
-        return Op.ConditionalSelect(Op.LessThan(x, Op.Create(SeriesBelow)), series, (one / (one - decay)) - (one / x));
+        return Op.ConditionalSelect(Op.LessThanOrEqual(x, limit), series, (one / (one - decay)) - (one / x));
     }
 }

@@ -4,11 +4,13 @@ namespace AxisSim.Core.Motion;
 /// <remarks>Position <c>P + s (V + s (A/2 + s J/6))</c>, s time since the piece's start. After the last piece of the profile it goes on at the tracking rate.</remarks>
 internal sealed class MotorPlan
 {
-    private readonly double[] _start;
-    private readonly double[] _position;
-    private readonly double[] _velocity;
-    private readonly double[] _halfAcceleration;
-    private readonly double[] _sixthJerk;
+    private readonly record struct Piece(double Start, double Position, double Velocity, double HalfAcceleration, double SixthJerk)
+    {
+        /// <summary>Start of the next piece, s; infinite for the last.</summary>
+        public double End { get; init; } = double.PositiveInfinity;
+    }
+
+    private readonly Piece[] _pieces;
 
     /// <param name="startRadians">Axis angle at time 0.</param>
     /// <param name="profile">Profile of the slew at the axis.</param>
@@ -18,33 +20,34 @@ internal sealed class MotorPlan
     {
         IReadOnlyList<MotionSegment> segments = profile.Segments;
         int count = segments.Count + 1;
-        _start = new double[count];
-        _position = new double[count];
-        _velocity = new double[count];
-        _halfAcceleration = new double[count];
-        _sixthJerk = new double[count];
+        _pieces = new Piece[count];
         for (int i = 0; i < segments.Count; i++)
         {
             MotionSegment s = segments[i];
-            _start[i] = s.StartSeconds;
-            _position[i] = ratio * (startRadians + s.Position + (trackingRate * s.StartSeconds));
-            _velocity[i] = ratio * (s.Velocity + trackingRate);
-            _halfAcceleration[i] = 0.5 * ratio * s.Acceleration;
-            _sixthJerk[i] = ratio * s.Jerk / 6.0;
+            _pieces[i] = new Piece(
+                s.StartSeconds,
+                ratio * (startRadians + s.Position + (trackingRate * s.StartSeconds)),
+                ratio * (s.Velocity + trackingRate),
+                0.5 * ratio * s.Acceleration,
+                ratio * s.Jerk / 6.0);
         }
 
         SlewSeconds = profile.DurationSeconds;
-        _start[^1] = SlewSeconds;
-        _position[^1] = ratio * (startRadians + profile.Distance + (trackingRate * SlewSeconds));
-        _velocity[^1] = ratio * trackingRate;
-        PeakSpeed = Enumerable.Range(0, count).Max(i => Math.Max(Math.Abs(Velocity(_start[i])), Math.Abs(VelocityAtEnd(i))));
+        _pieces[^1] = new Piece(SlewSeconds, ratio * (startRadians + profile.Distance + (trackingRate * SlewSeconds)), ratio * trackingRate, 0.0, 0.0);
+        for (int i = 0; i + 1 < count; i++)
+        {
+            _pieces[i] = _pieces[i] with { End = _pieces[i + 1].Start };
+        }
+
+        PeakSpeed = Enumerable.Range(0, count).Max(i => Math.Max(Math.Abs(Velocity(_pieces[i].Start)), Math.Abs(VelocityAtEnd(i))));
     }
 
     /// <summary>All that the plan depends on.</summary>
-    public IEnumerable<double> Numbers => [.. _start, .. _position, .. _velocity, .. _halfAcceleration, .. _sixthJerk];
+    public IEnumerable<double> Numbers => _pieces.SelectMany(p => new[] { p.Start, p.Position, p.Velocity, p.HalfAcceleration, p.SixthJerk });
 
     /// <summary>Whether the position is the same at all times from one on.</summary>
-    public bool RestsFrom(double seconds) => seconds >= SlewSeconds && _velocity[^1] == 0.0;
+    [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveInlining)]
+    public bool RestsFrom(double seconds) => seconds >= SlewSeconds && _pieces[^1].Velocity == 0.0;
 
     /// <summary>Duration of the slew, s.</summary>
     public double SlewSeconds { get; }
@@ -56,48 +59,51 @@ internal sealed class MotorPlan
     [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveInlining)]
     public double Position(double seconds, ref int cursor)
     {
-        while (cursor + 1 < _start.Length && seconds >= _start[cursor + 1])
+        while (seconds >= _pieces[cursor].End)
         {
             cursor++;
         }
 
-        double s = seconds - _start[cursor];
-        return _position[cursor] + (s * (_velocity[cursor] + (s * (_halfAcceleration[cursor] + (s * _sixthJerk[cursor])))));
+        ref readonly Piece piece = ref _pieces[cursor];
+        double s = seconds - piece.Start;
+        return piece.Position + (s * (piece.Velocity + (s * (piece.HalfAcceleration + (s * piece.SixthJerk)))));
     }
 
+    [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveOptimization)]
     public double Position(double seconds)
     {
         int cursor = 0;
         return Position(seconds, ref cursor);
     }
 
+    [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveOptimization)]
     public double Velocity(double seconds)
     {
-        int i = Piece(seconds);
-        double s = seconds - _start[i];
-        return _velocity[i] + (s * ((2.0 * _halfAcceleration[i]) + (3.0 * s * _sixthJerk[i])));
+        int i = PieceAt(seconds);
+        double s = seconds - _pieces[i].Start;
+        return _pieces[i].Velocity + (s * ((2.0 * _pieces[i].HalfAcceleration) + (3.0 * s * _pieces[i].SixthJerk)));
     }
 
     public double Acceleration(double seconds)
     {
-        int i = Piece(seconds);
-        return (2.0 * _halfAcceleration[i]) + (6.0 * (seconds - _start[i]) * _sixthJerk[i]);
+        int i = PieceAt(seconds);
+        return (2.0 * _pieces[i].HalfAcceleration) + (6.0 * (seconds - _pieces[i].Start) * _pieces[i].SixthJerk);
     }
 
     /// <summary>Times at which the planned speed passes a threshold, each with whether it is above it afterwards; the first entry is the state at time 0.</summary>
     public IReadOnlyList<(double TimeSeconds, bool Above)> Crossings(double speed)
     {
-        var crossings = new List<(double, bool)> { (0.0, Math.Abs(_velocity[0]) > speed) };
-        for (int i = 0; i < _start.Length; i++)
+        var crossings = new List<(double, bool)> { (0.0, Math.Abs(_pieces[0].Velocity) > speed) };
+        for (int i = 0; i < _pieces.Length; i++)
         {
             bool before = crossings[^1].Item2;
-            bool first = Math.Abs(_velocity[i]) > speed;
+            bool first = Math.Abs(_pieces[i].Velocity) > speed;
             if (first != before)
             {
-                crossings.Add((_start[i], first));
+                crossings.Add((_pieces[i].Start, first));
             }
 
-            if (i + 1 < _start.Length && Math.Abs(VelocityAtEnd(i)) > speed != first)
+            if (i + 1 < _pieces.Length && Math.Abs(VelocityAtEnd(i)) > speed != first)
             {
                 crossings.Add((CrossingInside(i, speed, first), !first));
             }
@@ -108,23 +114,24 @@ internal sealed class MotorPlan
 
     private double CrossingInside(int piece, double speed, bool aboveAtStart)
     {
-        double low = _start[piece];
-        double high = _start[piece + 1];
+        double low = _pieces[piece].Start;
+        double high = _pieces[piece + 1].Start;
         for (int k = 0; k < 60; k++)
         {
             double middle = 0.5 * (low + high);
-            double s = middle - _start[piece];
-            bool above = Math.Abs(_velocity[piece] + (s * ((2.0 * _halfAcceleration[piece]) + (3.0 * s * _sixthJerk[piece])))) > speed;
+            double s = middle - _pieces[piece].Start;
+            bool above = Math.Abs(_pieces[piece].Velocity + (s * ((2.0 * _pieces[piece].HalfAcceleration) + (3.0 * s * _pieces[piece].SixthJerk)))) > speed;
             (low, high) = above == aboveAtStart ? (middle, high) : (low, middle);
         }
 
         return 0.5 * (low + high);
     }
 
-    private int Piece(double seconds)
+    [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveInlining)]
+    private int PieceAt(double seconds)
     {
         int i = 0;
-        while (i + 1 < _start.Length && seconds >= _start[i + 1])
+        while (i + 1 < _pieces.Length && seconds >= _pieces[i + 1].Start)
         {
             i++;
         }
@@ -134,12 +141,12 @@ internal sealed class MotorPlan
 
     private double VelocityAtEnd(int piece)
     {
-        if (piece + 1 >= _start.Length)
+        if (piece + 1 >= _pieces.Length)
         {
-            return _velocity[piece];
+            return _pieces[piece].Velocity;
         }
 
-        double s = _start[piece + 1] - _start[piece];
-        return _velocity[piece] + (s * ((2.0 * _halfAcceleration[piece]) + (3.0 * s * _sixthJerk[piece])));
+        double s = _pieces[piece + 1].Start - _pieces[piece].Start;
+        return _pieces[piece].Velocity + (s * ((2.0 * _pieces[piece].HalfAcceleration) + (3.0 * s * _pieces[piece].SixthJerk)));
     }
 }

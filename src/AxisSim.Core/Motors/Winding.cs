@@ -46,4 +46,22 @@ public static class Winding
         double rise = kelvinPerWatt * ((coldWatts * ResistanceFactor(ambientCelsius)) + steadyWatts);
         return feedback < 1.0 ? ambientCelsius + (rise / (1.0 - feedback)) : double.PositiveInfinity;
     }
+
+    /// <summary>Temperature that constant current reaches after a time, from the ambient temperature, degrees Celsius.</summary>
+    /// <param name="ambientCelsius">Temperature of the surroundings and of the winding at first.</param>
+    /// <param name="coldWatts">Copper loss that the current would make at 20 degrees Celsius, W; it grows with the resistance.</param>
+    /// <param name="kelvinPerWatt">Thermal resistance to the surroundings, K/W.</param>
+    /// <param name="timeConstantSeconds">Thermal time constant, s.</param>
+    /// <param name="seconds">Time, s.</param>
+    /// <remarks>
+    /// The loss grows with the temperature, so the equation stays linear with a longer time constant: with <c>f = 1 - alpha P20 Rth</c> the rise is
+    /// <c>P20 Rth (1 + alpha (Ta - 20)) (1 - exp(-f t/tau))/f</c>; with f = 0 or less it grows without end.
+    /// </remarks>
+    public static double WarmedUp(double ambientCelsius, double coldWatts, double kelvinPerWatt, double timeConstantSeconds, double seconds)
+    {
+        double slope = coldWatts * kelvinPerWatt * ResistanceFactor(ambientCelsius);
+        double restoring = 1.0 - (coldWatts * kelvinPerWatt * CopperPerKelvin);
+        double share = seconds / timeConstantSeconds;
+        return ambientCelsius + (slope * (restoring == 0.0 ? share : (1.0 - Math.Exp(-restoring * share)) / restoring));
+    }
 }

@@ -43,7 +43,8 @@ internal static class FailureStudy
         return new Diagnosis(cause, shares, results, remedies);
     }
 
-    private static MountSetup Changed(MountSetup setup, MountAxis axis, Counterfactual change)
+    /// <summary>The setup with one thing changed.</summary>
+    internal static MountSetup Changed(MountSetup setup, MountAxis axis, Counterfactual change)
     {
         AxisModel model = setup.Axis(axis);
         return change switch
@@ -120,17 +121,24 @@ internal static class FailureStudy
     {
         double time = outcome.Loss?.TimeSeconds ?? outcome.ClutchSlipSeconds ?? outcome.Margin.TimeSeconds;
         var plan = new MovePlan(setup);
+        AxisModel model = setup.Axis(axis);
+        double speed = Math.Abs(plan.At(axis).Velocity(time)) * model.Train.TotalRatio;
+        return Shares(setup, axis, plan, time, CurveStudy.Available(curves, speed > model.Drive.ChangeoverRadiansPerSecond, speed));
+    }
+
+    /// <summary>Needed torque by cause at a moment of the plan.</summary>
+    internal static TorqueShares Shares(MountSetup setup, MountAxis axis, MovePlan plan, double time, double available)
+    {
         double At(MountSetup changed) => Directed(new ShaftNeed(changed, axis, plan).At(time));
         double all = At(setup);
         AxisModel model = setup.Axis(axis);
-        double speed = Math.Abs(plan.At(axis).Velocity(time)) * model.Train.TotalRatio;
         MountSetup noLoss = setup.With(axis, model with { Train = WithoutLoss(model.Train) });
         MountSetup noFriction = noLoss.With(axis, noLoss.Axis(axis) with { Bearings = new AxisBearings() });
         double lossless = At(noFriction);
         double friction = At(noLoss) - lossless;
         double gravity = lossless - At(Changed(noFriction, axis, Counterfactual.WithoutImbalance));
         double wind = lossless - At(Calm(noFriction));
-        return new TorqueShares(lossless - gravity - wind, gravity, wind, friction, all - lossless - friction, CurveStudy.Available(curves, speed > model.Drive.ChangeoverRadiansPerSecond, speed));
+        return new TorqueShares(lossless - gravity - wind, gravity, wind, friction, all - lossless - friction, available);
     }
 
     private static GearTrain WithoutLoss(GearTrain train) => train with

@@ -118,5 +118,6 @@ internal static partial class Looks
         ("envelope", [.. Envelopes, EnvelopeBound, MapPoint]),
         ("comparison", [.. Envelopes, ComparisonNeed, MapPoint]),
         ("growth", [Measured, SlopeOne, FittedLine]),
+        ("reduction", [ReductionSimulated, ReductionPaper, ReductionPulses, ReductionLevel, ReductionOwn, ReductionMatched]),
     ];
 }

@@ -2,7 +2,7 @@ using OxyPlot;
 
 namespace AxisSim.Plots.Drawing;
 
-/// <summary>Looks of maps, envelopes and growth.</summary>
+/// <summary>Looks of maps, envelopes, growth and reductions.</summary>
 internal static partial class Looks
 {
     public static readonly Look CellToned = new(Swatch.Cell, Palette.Frame, Fill: Palette.Tone(0.5));
@@ -28,6 +28,13 @@ internal static partial class Looks
     public static readonly Look Measured = new(Swatch.Marker, Palette.Blue, Marker: MarkerType.Circle);
     public static readonly Look FittedLine = new(Swatch.Line, Palette.Black, 2.4);
     public static readonly Look SlopeOne = new(Swatch.Line, Palette.QuietInk, 1.8, Dash.Dashed);
+
+    public static readonly Look ReductionSimulated = new(Swatch.Line, Palette.Black, 2.4, Dash.Solid, MarkerType.Circle);
+    public static readonly Look ReductionPaper = new(Swatch.Line, Palette.Blue, 2.2, Dash.Dashed, MarkerType.Square, Hollow: true);
+    public static readonly Look ReductionPulses = new(Swatch.Line, Palette.Orange, 2.2, Dash.DashDot, MarkerType.Triangle);
+    public static readonly Look ReductionLevel = new(Swatch.Line, Palette.Green, 2.2, Dash.Dotted);
+    public static readonly Look ReductionOwn = new(Swatch.Upright, Palette.Vermillion, 2.2);
+    public static readonly Look ReductionMatched = new(Swatch.Upright, Palette.QuietInk, 2.2, Dash.DashDot);
 
     private static readonly Look[] s_cells =
     [

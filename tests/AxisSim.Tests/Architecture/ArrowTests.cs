@@ -28,7 +28,7 @@ public sealed class ArrowTests
     {
         // Without this the test above would pass on assemblies that it does not recognise.
         IEnumerable<string?> used = Rooms.Compiled("AxisSim.Cli").GetReferencedAssemblies().Select(name => Rooms.Of(name.Name!));
-        Assert.Superset(new HashSet<string?> { "AxisSim.Core", "AxisSim.Files", "AxisSim.Plots" }, new HashSet<string?>(used));
+        Assert.Superset(new HashSet<string?> { "AxisSim.Core", "AxisSim.Files", "AxisSim.Plots", "AxisSim.Report" }, new HashSet<string?>(used));
     }
 
     [Fact]

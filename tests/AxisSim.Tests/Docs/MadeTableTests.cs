@@ -11,7 +11,7 @@ public sealed class MadeTableTests
     [MemberData(nameof(Names))]
     public void A_table_is_not_stale(string name)
     {
-        string path = Repository.PathOf("docs", "paper-estimates.md");
+        string path = Repository.PathOf("docs", MadeTables.PageOf(name));
         string text = File.ReadAllText(path).ReplaceLineEndings("\n");
         string head = $"<!-- made: {name} -->\n", foot = "<!-- end -->";
         int start = text.IndexOf(head, StringComparison.Ordinal) + head.Length;

@@ -8,9 +8,14 @@ internal static class MadeTables
         ["estimates"] = new(EstimateTable.Markdown),
         ["ramps"] = new(RampTable.Markdown),
         ["ripple"] = new(RippleTable.Markdown),
+        ["reductions"] = new(LessonTable.Scenarios),
+        ["lesson"] = new(LessonTable.Answers),
     };
 
     public static IEnumerable<string> Names => s_tables.Keys;
+
+    /// <summary>The page that a table stands in.</summary>
+    public static string PageOf(string name) => name is "reductions" or "lesson" ? "lesson-reduction.md" : "paper-estimates.md";
 
     public static string Of(string name) => s_tables[name].Value;
 

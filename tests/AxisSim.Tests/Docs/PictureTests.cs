@@ -1,4 +1,7 @@
 using AxisSim.Cli;
+using AxisSim.Plots;
+using AxisSim.Report.Sheets;
+using AxisSim.Tests.Unit.Report;
 using SkiaSharp;
 
 namespace AxisSim.Tests.Docs;
@@ -15,7 +18,12 @@ public sealed class PictureTests
 
     private const int PixelDifference = 48;
 
+    private const string SheetPicture = "heavy-reflector-sheet.png";
+    private const double SheetScale = 1.4;
+
     private static readonly string[] Simulate = ["simulate"];
+
+    private static readonly string[] Reduction = ["reduction"];
 
     // As docs/envelope.md shows it.
     private static readonly string[] Envelope =
@@ -41,6 +49,7 @@ public sealed class PictureTests
         { "heavy-reflector-stalls", "map", Map },
         { "heavy-reflector-stalls", "polar-comparison", Compare },
         { "heavy-reflector-rescued", "polar-move", Simulate },
+        { "heavy-reflector", "polar-reduction", Reduction },
     };
 
     [Theory]
@@ -67,10 +76,27 @@ public sealed class PictureTests
         }
     }
 
+    /// <summary>The command writes the sheet as PDF; the guide shows the same page as a picture.</summary>
+    [Fact]
+    public void The_picture_of_the_sheet_is_not_stale()
+    {
+        using MemoryStream stream = new();
+        FigureWriter.WritePng(new SheetFigure(ShippedReports.Page("heavy-reflector").Sheet), stream, SheetScale);
+        byte[] made = stream.ToArray();
+        string path = Repository.PathOf("docs", "images", SheetPicture);
+        if (Environment.GetEnvironmentVariable("AXISSIM_REFRESH_GOLDEN") == "1")
+        {
+            File.WriteAllBytes(path, made);
+        }
+
+        byte[] stored = File.ReadAllBytes(path);
+        Assert.True(made.AsSpan().SequenceEqual(stored) || DifferentShare(made, stored) <= PixelShare, $"{path} is stale; run the tests with AXISSIM_REFRESH_GOLDEN=1 and look at it");
+    }
+
     [Fact]
     public void Every_picture_of_the_guide_is_checked()
     {
-        string[] known = [.. Pictures.Select(row => $"{row[0]}-{row[1]}.png").Order(StringComparer.Ordinal)];
+        string[] known = [.. Pictures.Select(row => $"{row[0]}-{row[1]}.png").Append(SheetPicture).Order(StringComparer.Ordinal)];
         Assert.Equal(known, Directory.GetFiles(Repository.PathOf("docs", "images")).Select(path => Path.GetFileName(path)).Order(StringComparer.Ordinal));
     }
 

@@ -22,7 +22,7 @@ internal static class OwnText
         }
 
         CellResult own = report.Own;
-        string when = double.IsNaN(own.FailureSeconds) ? "" : $" {Units.Time(own.FailureSeconds)} after the start";
+        string when = double.IsNaN(own.FailureSeconds) ? "" : $", past recovery {Units.Time(own.FailureSeconds)} after the start";
         string place = $"your own point, {Point(report.Header.X)} and {Point(report.Header.Y)}";
         string outside = report.Distances.Count > 0 ? "" : " That point lies outside the ranges of the map.";
         string figure = FigureText.Of(report, own);

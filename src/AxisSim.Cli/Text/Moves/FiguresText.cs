@@ -1,14 +1,15 @@
 using AxisSim.Core;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Studies;
+using AxisSim.Report.Sheets;
 
 namespace AxisSim.Cli.Text.Moves;
 
 /// <summary>The figures of one axis: torque, settling, offset, supply and heat.</summary>
 internal static class FiguresText
 {
-    /// <summary>Load factor below which the margin is called thin: 30 % to spare are common practice.</summary>
-    public const double ThinLoadFactor = 1.3;
+    /// <summary>Load factor below which the margin is called thin, on the screen as on the sheet.</summary>
+    private const double ThinLoadFactor = SettingRows.ThinLoadFactor;
 
     /// <summary>Rows of names and values.</summary>
     public static IEnumerable<(string Name, string Value)> Rows(MountSetup setup, AxisResult result)

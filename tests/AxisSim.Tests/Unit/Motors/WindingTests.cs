@@ -29,4 +29,27 @@ public sealed class WindingTests
         // 0.00393 * 5 K/W * 60 W > 1: each kelvin brings more loss than it sheds.
         Assert.Equal(double.PositiveInfinity, Winding.ContinuousCelsius(25.0, 60.0, 0.0, 5.0));
     }
+
+    [Theory]
+    [InlineData(6.0, 5.0)]
+    [InlineData(0.0, 5.0)]
+    [InlineData(50.890585, 5.0)] // 1/(0.00393 * 5): loss and cooling rise alike, so the temperature rises evenly
+    [InlineData(60.0, 5.0)] // it runs away
+    public void Warming_up_at_a_constant_current_agrees_with_small_steps(double coldWatts, double kelvinPerWatt)
+    {
+        // Steps of constant loss, taken at mid-step: their error is of second order, 1e-5 of the rise at 1 s of 900 s.
+        const double Share = 1e-5;
+        double small = 12.0;
+        for (int i = 0; i < 600; i++)
+        {
+            double half = Winding.After(small, 12.0, coldWatts * Winding.ResistanceFactor(small), kelvinPerWatt, 900.0, 0.5);
+            small = Winding.After(small, 12.0, coldWatts * Winding.ResistanceFactor(half), kelvinPerWatt, 900.0, 1.0);
+        }
+
+        Assert.Equal(small, Winding.WarmedUp(12.0, coldWatts, kelvinPerWatt, 900.0, 600.0), Share * (small - 12.0));
+    }
+
+    [Fact]
+    public void Warming_up_ends_where_continuous_current_does() =>
+        Assert.Equal(Winding.ContinuousCelsius(12.0, 6.0, 0.0, 5.0), Winding.WarmedUp(12.0, 6.0, 5.0, 900.0, 1e6), 1e-9);
 }

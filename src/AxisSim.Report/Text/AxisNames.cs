@@ -1,7 +1,7 @@
 using AxisSim.Core;
 using AxisSim.Core.Sky;
 
-namespace AxisSim.Cli.Text;
+namespace AxisSim.Report.Text;
 
 /// <summary>Names of the axes in keys, file names and sentences.</summary>
 internal static class AxisNames

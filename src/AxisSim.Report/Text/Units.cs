@@ -1,6 +1,6 @@
 using AxisSim.Core.Sky;
 
-namespace AxisSim.Cli.Text;
+namespace AxisSim.Report.Text;
 
 /// <summary>SI values in the units that people at a mount use.</summary>
 internal static class Units

@@ -6,9 +6,10 @@ using AxisSim.Files.Scenarios;
 
 namespace AxisSim.Cli.Input;
 
-/// <summary>The axes asked for that turn in the move: one that rests has no slew rate to look for.</summary>
-internal static class MovingAxes
+/// <summary>The axes that turn in the move.</summary>
+internal static class TurningAxes
 {
+    /// <summary>The axes asked for that turn in the move: one that rests has no slew rate to look for. A problem is added when none does.</summary>
     public static IReadOnlyList<MountAxis> Of(OptionValues options, MountAxis? asked, MountSetup setup)
     {
         IReadOnlyList<MountAxis> axes = options.Axes(asked, setup);

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace AxisSim.Cli.Text;
+namespace AxisSim.Report.Text;
 
 /// <summary>Numbers as people read them: three or four digits that matter, a decimal point in every culture, never an exponent.</summary>
 internal static class Say

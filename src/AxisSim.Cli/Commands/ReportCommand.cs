@@ -1,0 +1,88 @@
+using System.CommandLine;
+using System.Runtime.CompilerServices;
+using AxisSim.Cli.Input;
+using AxisSim.Cli.Output;
+using AxisSim.Cli.Text;
+using AxisSim.Cli.Text.Moves;
+using AxisSim.Core.Dynamics;
+using AxisSim.Core.Sky;
+using AxisSim.Core.Studies;
+using AxisSim.Files.Scenarios;
+
+namespace AxisSim.Cli.Commands;
+
+/// <summary><c>axissim report FILE</c>: a report to read and a settings sheet to take to the mount.</summary>
+internal static class ReportCommand
+{
+    private const string DefaultFolder = "out";
+
+    private sealed record Request(string File, string[] Settings, string? Date, string Folder);
+
+    /// <summary>The command.</summary>
+    public static Command Create(Host host)
+    {
+        Argument<string> file = SharedOptions.File();
+        Option<string[]> set = SharedOptions.Set();
+        Option<string> folder = new("--out") { Description = $"Folder for report.html and sheet.pdf (the default: {DefaultFolder}); made if missing, files of the same names are replaced", HelpName = "DIR" };
+        Option<string> date = new("--date") { Description = "The date to print, as 2026-03-20 (the default: today); with the same date the files are the same, byte for byte", HelpName = "DATE" };
+        var command = new Command("report", "Write a report (HTML) and a settings sheet for the mount (PDF): what to enter, what to check, and what to expect at the first power-on") { file, set, folder, date };
+        command.SetAction(parsed => Run(host, new Request(parsed.GetRequiredValue(file), parsed.GetValue(set) ?? [], parsed.GetValue(date), parsed.GetValue(folder) ?? DefaultFolder)));
+        return command;
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static int Run(Host host, Request request)
+    {
+        var options = new OptionValues();
+        DateOnly date = options.Date(request.Date);
+        if (ScenarioInput.Read(host, request.File, request.Settings, options) is not { } scenario)
+        {
+            return ExitCodes.BadInput;
+        }
+
+        OutputFolder folder = OutputFolder.Open(request.Folder, host, options.Problems)!;
+        ScenarioInput.Print(host, options.Problems);
+        if (options.Problems.Count > 0)
+        {
+            return ExitCodes.BadInput;
+        }
+
+        (AxisResult Result, IReadOnlyList<SlewStage> Slews)[] axes = Simulate(host, scenario);
+        MoveReport report = MoveWork.Report(scenario, request.File, request.Settings, StepChoice.DefaultSeconds, [.. axes.Select(axis => axis.Result)]);
+        int code = MoveWork.Code(report);
+        if (code != ExitCodes.OurFault)
+        {
+            ReportFiles.Write(folder, scenario, report, [.. axes.Select(axis => axis.Slews)], date);
+        }
+
+        ReportPresenter.Write(new Page(host.Out, host.Colour, host.Columns), report, host.Written);
+        if (folder.Problem is { } problem)
+        {
+            host.Error.WriteLine(problem.ToString());
+            return ExitCodes.BadInput;
+        }
+
+        return code;
+    }
+
+    private static (AxisResult Result, IReadOnlyList<SlewStage> Slews)[] Simulate(Host host, Scenario scenario)
+    {
+        using var progress = new ProgressLine(host.Error, host.ErrorIsTerminal);
+        Task<(AxisResult, IReadOnlyList<SlewStage>)>[] runs = [.. AxisNames.Of(scenario.Setup).Select(axis => Task.Run(
+            () =>
+            {
+                void Report(string doing, double share)
+                {
+                    host.Stop.ThrowIfCancellationRequested();
+                    progress.Report(axis.Key(), doing, share);
+                }
+
+                AxisResult result = MoveStudy.Run(scenario.Setup, axis, new MoveOptions { Progress = Report });
+                IReadOnlyList<SlewStage> slews = result.Broken is null ? PowerOnStudy.Slews(scenario.Setup, result, StepChoice.DefaultSeconds, Report) : [];
+                return (result, slews);
+            },
+            host.Stop))];
+        Task.WaitAll(runs, host.Stop);
+        return [.. runs.Select(run => run.Result)];
+    }
+}
