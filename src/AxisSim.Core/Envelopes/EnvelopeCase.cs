@@ -4,4 +4,5 @@ namespace AxisSim.Core.Envelopes;
 /// <param name="Setup">The mount and its move; slew rate and ramp of the axis are replaced.</param>
 /// <param name="RampSeconds">Ramp time, s.</param>
 /// <param name="AlsoTryRadiansPerSecond">A rate that is tried in any case, such as the one in use, rad/s; rounded down to the resolution. Null for none.</param>
-public sealed record EnvelopeCase(MountSetup Setup, double RampSeconds, double? AlsoTryRadiansPerSecond = null);
+/// <param name="LeastRadiansPerSecond">No rate below this is tried, rad/s.</param>
+public sealed record EnvelopeCase(MountSetup Setup, double RampSeconds, double? AlsoTryRadiansPerSecond = null, double LeastRadiansPerSecond = 0.0);

@@ -130,7 +130,7 @@ public static class EnvelopeStudy
         {
             Case = one;
             (top, topLimit) = Top(one.Setup, axis, one.RampSeconds);
-            double start = one.Setup.Axis(axis).Motion.StartRateRadiansPerSecond;
+            double start = Math.Max(one.LeastRadiansPerSecond, one.Setup.Axis(axis).Motion.StartRateRadiansPerSecond);
             int least = Math.Max(1, (int)Math.Ceiling((start / resolution) - Slack));
             Search = new RateSearch(least, (int)Math.Floor(Math.Clamp((top / resolution) + Slack, 0.0, 1e9)), one.AlsoTryRadiansPerSecond is { } own ? (int)Math.Floor((own / resolution) + Slack) : null);
         }

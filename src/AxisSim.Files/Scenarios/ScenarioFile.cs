@@ -9,28 +9,37 @@ internal static class ScenarioFile
     /// <summary>Greatest size of a scenario file, bytes: hundreds of times what a scenario needs.</summary>
     public const int GreatestBytes = 1 << 20;
 
-    /// <summary>The text; null with a problem.</summary>
-    public static string? Load(string path, out Problem? problem)
+    /// <summary>The text of a scenario; null with a problem.</summary>
+    public static string? Load(string path, out Problem? problem) =>
+        Load(path, "scenario file", "mount.toml", "axissim new " + (path.Length == 0 ? "mount.toml" : path) + " makes one to start from", out problem);
+
+    /// <summary>The text of a file of some kind; null with a problem.</summary>
+    /// <param name="path">File.</param>
+    /// <param name="kind">What it is: "scenario file".</param>
+    /// <param name="example">A name for such a file.</param>
+    /// <param name="missing">What to do where there is none.</param>
+    /// <param name="problem">What stands against reading it.</param>
+    public static string? Load(string path, string kind, string example, string missing, out Problem? problem)
     {
         problem = null;
         try
         {
             if (Directory.Exists(path))
             {
-                problem = About(path, "a directory", "a scenario file", "the name of a file in it, such as " + Path.Combine(path, "mount.toml"));
+                problem = About(path, "a directory", "a " + kind, "the name of a file in it, such as " + Path.Combine(path, example));
                 return null;
             }
 
             if (!File.Exists(path))
             {
-                problem = About(path, "no such file", "a scenario file", "axissim new " + (path.Length == 0 ? "mount.toml" : path) + " makes one to start from");
+                problem = About(path, "no such file", "a " + kind, missing);
                 return null;
             }
 
             byte[]? bytes = Bytes(path);
             if (bytes is null)
             {
-                problem = About(path, "a file of more than 1 MB", "a scenario file of at most 1 MB", "");
+                problem = About(path, "a file of more than 1 MB", $"a {kind} of at most 1 MB", "");
                 return null;
             }
 
@@ -38,7 +47,7 @@ internal static class ScenarioFile
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException or System.Security.SecurityException)
         {
-            problem = About(path, "a file that cannot be read (" + error.Message.TrimEnd('.') + ")", "a scenario file that you may read", "");
+            problem = About(path, "a file that cannot be read (" + error.Message.TrimEnd('.') + ")", $"a {kind} that you may read", "");
             return null;
         }
     }

@@ -116,7 +116,8 @@ internal static partial class Looks
             Path, PathStart, PathSlewReached, PathBraking, PathStop, Changeover, Unstable]),
         ("map", [CellToned, CellNoValue, .. Enum.GetValues<MapCell>().Select(Cell), MapEdge, MapPoint]),
         ("envelope", [.. Envelopes, EnvelopeBound, MapPoint]),
-        ("growth", [Measured, SlopeOne]),
+        ("comparison", [.. Envelopes, ComparisonNeed, MapPoint]),
+        ("growth", [Measured, SlopeOne, FittedLine]),
         ("reduction", [ReductionSimulated, ReductionPaper, ReductionPulses, ReductionLevel, ReductionOwn, ReductionMatched]),
     ];
 }

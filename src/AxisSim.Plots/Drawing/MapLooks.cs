@@ -23,7 +23,10 @@ internal static partial class Looks
 
     public static readonly Look EnvelopeBound = new(Swatch.Line, Palette.Frame, 1.4, Dash.Dotted);
 
+    public static readonly Look ComparisonNeed = new(Swatch.Line, Palette.Shade, 5.0);
+
     public static readonly Look Measured = new(Swatch.Marker, Palette.Blue, Marker: MarkerType.Circle);
+    public static readonly Look FittedLine = new(Swatch.Line, Palette.Black, 2.4);
     public static readonly Look SlopeOne = new(Swatch.Line, Palette.QuietInk, 1.8, Dash.Dashed);
 
     public static readonly Look ReductionSimulated = new(Swatch.Line, Palette.Black, 2.4, Dash.Solid, MarkerType.Circle);

@@ -34,12 +34,20 @@ public sealed class PictureTests
     // As docs/maps.md shows it.
     private static readonly string[] Map = ["map", "--x", "polar.motion.ramp_time=0.2..2 s", "--y", "polar.motion.slew_rate=1..6 deg/s", "--grid", "33,25"];
 
+    // As docs/tutorial-compare.md shows it.
+    private static readonly string[] Compare =
+    [
+        "compare", "--motors", Repository.PathOf("catalogues", "motors.csv"), "--ratios", "216,360", "--voltages", "12,24 V",
+        "--set", "polar.drive.microsteps=16", "--set", "move.end_polar=-15 deg", "--set", "move.end_declination=20 deg",
+    ];
+
     public static TheoryData<string, string, string[]> Pictures => new()
     {
         { "heavy-reflector-stalls", "polar-move", Simulate },
         { "heavy-reflector-stalls", "polar-torque-speed", Simulate },
         { "heavy-reflector-stalls", "polar-envelope", Envelope },
         { "heavy-reflector-stalls", "map", Map },
+        { "heavy-reflector-stalls", "polar-comparison", Compare },
         { "heavy-reflector-rescued", "polar-move", Simulate },
         { "heavy-reflector", "polar-reduction", Reduction },
     };

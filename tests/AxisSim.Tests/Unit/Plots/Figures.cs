@@ -1,5 +1,6 @@
 using AxisSim.Core.Outcomes;
 using AxisSim.Plots;
+using AxisSim.Tests.Unit.Comparisons;
 using SkiaSharp;
 
 namespace AxisSim.Tests.Unit.Plots;
@@ -10,7 +11,7 @@ internal static class Figures
     public const string Title = "Harrow Fell Observatory: polar axis, 90\u00b0 slew";
     public const string Verdict = "Arrives and settles within 2 arcsec.";
 
-    public static readonly string[] Names = ["good", "stalled", "tracking", "curves", "map", "map-outcomes", "envelope", "growth", "reduction"];
+    public static readonly string[] Names = ["good", "stalled", "tracking", "curves", "map", "map-outcomes", "envelope", "growth", "reduction", "comparison", "measured"];
 
     public static IFigure Make(string name, string title = Title) => name switch
     {
@@ -22,6 +23,8 @@ internal static class Figures
         "map-outcomes" => MapFigure.Create(SampleMaps.EveryKind() with { Title = title }),
         "envelope" => EnvelopeFigure.Create(SampleEnvelopes.Three() with { Title = title }),
         "growth" => GrowthFigure.Create(title, "Run time grows in proportion; memory does not.", SampleEnvelopes.Growth()),
+        "comparison" => ComparisonFigure.Create(title, "The best one.", SampleComparisons.Curves(5), "what 1.3 times the load needs of the first"),
+        "measured" => MeasuredFigure.Create(SampleComparisons.Fit(12), SampleMotors.Of("17 long, 0.9 deg").Motor, title, "Least squares."),
         "reduction" => ReductionFigure.Create(SampleReductions.Picture(SampleReductions.Several()) with { Title = title }),
         _ => throw new ArgumentOutOfRangeException(nameof(name), name, "no such sample"),
     };

@@ -1,0 +1,41 @@
+using AxisSim.Core;
+using AxisSim.Core.Comparisons;
+using AxisSim.Core.Sky;
+
+namespace AxisSim.Cli.Text.Comparisons;
+
+/// <summary>A comparison with what was asked.</summary>
+internal sealed record ComparisonReport
+{
+    /// <summary>Scenario as the user gave it, and the settings over it; for commands to copy.</summary>
+    public required string File { get; init; }
+
+    public required string[] Settings { get; init; }
+
+    /// <summary>The mount of the scenario.</summary>
+    public required MountSetup Mount { get; init; }
+
+    public required IReadOnlyList<MountAxis> Axes { get; init; }
+
+    /// <summary>Margin as a share: 0.3 for a load factor of 1.3.</summary>
+    public required double Margin { get; init; }
+
+    public required double CurrentShare { get; init; }
+
+    public required double ResolutionRadiansPerSecond { get; init; }
+
+    /// <summary>Results, the best first.</summary>
+    public required IReadOnlyList<CandidateResult> Results { get; init; }
+
+    /// <summary>The motors as the table has them.</summary>
+    public IReadOnlyList<MotorChoice> Datasheets { get; init; } = [];
+
+    /// <summary>What measured curves made of motors.</summary>
+    public IReadOnlyList<MeasuredFit> Fits { get; init; } = [];
+
+    /// <summary>The best result of each motor, the best first.</summary>
+    public IReadOnlyList<CandidateResult> Best => ComparisonStudy.BestOfEach(Results);
+
+    /// <summary>The winner; null when none will do.</summary>
+    public CandidateResult? Winner => Results.Count > 0 && Results[0].Fate == CandidateFate.Ranked ? Results[0] : null;
+}

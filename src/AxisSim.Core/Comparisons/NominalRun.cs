@@ -1,0 +1,49 @@
+using AxisSim.Core.Dynamics;
+using AxisSim.Core.Motion;
+using AxisSim.Core.Motors;
+using AxisSim.Core.Outcomes;
+using AxisSim.Core.Sky;
+
+namespace AxisSim.Core.Comparisons;
+
+/// <summary>One axis through the whole move as it is, judged like a simulated move: settling, heat and power.</summary>
+/// <param name="OwnSlewSeconds">Planned duration of the slew of this axis alone, s.</param>
+/// <param name="SettleSeconds">Settle time, s, from the end of the axis' own slew; NaN when it does not settle.</param>
+/// <param name="ContinuousCelsius">Winding temperature after slewing without end, degrees Celsius.</param>
+/// <param name="MeanWatts">Mean power from the supply over the slew, W.</param>
+internal readonly record struct NominalRun(double OwnSlewSeconds, double SettleSeconds, double ContinuousCelsius, double MeanWatts)
+{
+    public static NominalRun Of(MountSetup setup, MountAxis axis, double stepSeconds)
+    {
+        AxisModel model = setup.Axis(axis);
+        var plan = new MovePlan(setup);
+        var run = new MoveRun(setup, axis, plan, stepSeconds);
+        double ratio = model.Train.TotalRatio, own = run.ShaftPlan.SlewSeconds;
+        SettleJudge judge = SettleJudge.Of(setup, axis);
+        var record = new MoveRecord(run, ratio, judge.RestSeconds, plan.EndSeconds);
+        var recorder = new Recorder(record, [], own, ratio);
+        bool whole = run.RunTo(plan.EndSeconds, ref recorder, stopWhenLost: true);
+        double step = run.Choice.StepSeconds;
+        double[] errors = [.. recorder.Errors];
+        double? settled = whole ? judge.Within(errors, step, judge.Rest(errors, step), judge.ToleranceRadians) : null;
+        var heat = new WindingHeat(setup.Disturbances.AmbientCelsius, model.Motor.ThermalResistanceKelvinPerWatt, model.Motor.ThermalTimeConstantSeconds);
+        return new NominalRun(own, settled ?? double.NaN, heat.Balance(record.SlewCopperWattsAt20), record.MeanSupplyAmperes * model.Drive.SupplyVolts);
+    }
+
+    /// <summary>Hands each step to the record of a move, and keeps the errors from the end of the axis' own slew on: the other axis may slew for longer.</summary>
+    private readonly struct Recorder(MoveRecord record, List<double> errors, double from, double ratio) : IStepObserver
+    {
+        public static bool Wants => true;
+
+        public List<double> Errors => errors;
+
+        public void See(in StepContext step, MoveRun run)
+        {
+            record.See(step);
+            if (step.StartSeconds + step.StepSeconds > from)
+            {
+                errors.Add(run.PointingRadians - (step.PlanEndRadians / ratio));
+            }
+        }
+    }
+}
