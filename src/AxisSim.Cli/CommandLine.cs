@@ -40,6 +40,7 @@ internal static class CommandLine
             CurveCommand.Create(host),
             BalanceCommand.Create(host),
             EnvelopeCommand.Create(host),
+            RecommendCommand.Create(host),
             MapCommand.Create(host),
             MergeCommand.Create(host),
         };

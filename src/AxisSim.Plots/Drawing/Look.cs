@@ -116,6 +116,7 @@ internal static partial class Looks
             Path, PathStart, PathSlewReached, PathBraking, PathStop, Changeover, Unstable]),
         ("map", [CellToned, CellNoValue, .. Enum.GetValues<MapCell>().Select(Cell), MapEdge, MapPoint]),
         ("envelope", [.. Envelopes, EnvelopeBound, MapPoint]),
+        ("front", [FrontAsked, FrontMicro, FrontFull, FrontShort, MapPoint]),
         ("growth", [Measured, SlopeOne]),
     ];
 }

@@ -26,6 +26,11 @@ internal static partial class Looks
     public static readonly Look Measured = new(Swatch.Marker, Palette.Blue, Marker: MarkerType.Circle);
     public static readonly Look SlopeOne = new(Swatch.Line, Palette.QuietInk, 1.8, Dash.Dashed);
 
+    public static readonly Look FrontMicro = new(Swatch.Marker, Palette.Blue, Marker: MarkerType.Circle, Hollow: true);
+    public static readonly Look FrontFull = new(Swatch.Marker, Palette.Vermillion, Marker: MarkerType.Square, MarkerSize: 4.5);
+    public static readonly Look FrontShort = new(Swatch.Marker, Palette.Frame, Marker: MarkerType.Triangle, MarkerSize: 4.5);
+    public static readonly Look FrontAsked = new(Swatch.Line, Palette.Black, 1.6, Dash.Dashed);
+
     private static readonly Look[] s_cells =
     [
         new(Swatch.Cell, Palette.Frame, Fill: Palette.Tint(Palette.Green, 0.4)),
