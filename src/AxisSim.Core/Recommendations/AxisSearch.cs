@@ -30,6 +30,7 @@ internal sealed class AxisSearch
     private readonly IReadOnlyList<CheckMove> moves;
     private readonly CheckMove trade;
     private readonly List<LoadCase> loads = [];
+    private Dictionary<double, HoldingCurrents> currents = [];
 
     public AxisSearch(MountSetup setup, MountAxis axis, RecommendOptions options)
     {
@@ -57,7 +58,9 @@ internal sealed class AxisSearch
         WorstCorner worst = WorstCorner.Find(ask, setup, file, [hard[0]], options.Tolerances, options.LoadFactor, RateFinder.ProbeRadians);
         loads.AddRange((options.Coarse ? hard.Take(1) : hard).Select(move => new LoadCase(move, worst.Factors)));
 
-        IReadOnlyList<AxisSettings> grid = [.. SettingsGrid.Of(setup, axis, options.Coarse).Select(WithCurrents)];
+        IReadOnlyList<AxisSettings> bare = SettingsGrid.Of(setup, axis, options.Coarse);
+        currents = RestCurrents.Of(ask, setup, trade, [.. bare.Select(settings => settings.SlewCurrentAmperes).Distinct()], Statics);
+        IReadOnlyList<AxisSettings> grid = [.. bare.Select(WithCurrents)];
         var finder = new RateFinder(ask, options.LoadFactor, resolution);
         progress.Begin("searching the greatest rates", 0.1, 0.55, (long)grid.Count * loads.Count * RateSearch.Usual);
         SafeRate[] rates = finder.Run([.. grid.Select(settings => new RateQuestion(setup, settings))], loads);
@@ -91,7 +94,7 @@ internal sealed class AxisSearch
         return result with
         {
             Chosen = chosen,
-            Currents = Currents(settings.SlewCurrentAmperes),
+            Currents = currents[settings.SlewCurrentAmperes],
             Binding = Binding.Of(ask, setup, settings, rates[0], loads, options.LoadFactor),
             Sensitivities = [.. changes.Select((change, i) => new Sensitivity(change.Change, rates[i + 1].RateRadiansPerSecond))],
             Probability = StallProbability.Of(ask, setup, settings, drawn, options.Tolerances, options.Samples, options.Seed),
@@ -115,7 +118,7 @@ internal sealed class AxisSearch
         return result with
         {
             Nearest = nearest,
-            Currents = Currents(at.SlewCurrentAmperes),
+            Currents = currents[at.SlewCurrentAmperes],
             Sensitivities = [.. changes.Select((change, i) => new Sensitivity(change.Change, rates[i].RateRadiansPerSecond))],
             Runs = ask.Runs,
         };
@@ -128,12 +131,12 @@ internal sealed class AxisSearch
         return [.. moves.Zip(factors).OrderBy(pair => pair.Second).Select(pair => pair.First).Take(HardMoves)];
     }
 
-    private HoldingCurrents Currents(double slewAmperes) => HoldingCurrents.Of(setup, axis, moves, options.Tolerances, options.LoadFactor, slewAmperes);
+    private HoldingCurrents Statics(double slewAmperes) => HoldingCurrents.Of(setup, axis, moves, options.Tolerances, options.LoadFactor, slewAmperes);
 
     private AxisSettings WithCurrents(AxisSettings settings)
     {
-        HoldingCurrents currents = Currents(settings.SlewCurrentAmperes);
-        return settings with { TrackingCurrentAmperes = currents.TrackingAmperes, HoldingCurrentAmperes = currents.HoldingAmperes };
+        HoldingCurrents rest = currents[settings.SlewCurrentAmperes];
+        return settings with { TrackingCurrentAmperes = rest.TrackingAmperes, HoldingCurrentAmperes = rest.HoldingAmperes };
     }
 
     private IEnumerable<AxisSettings> Rates(AxisSettings settings, SafeRate rate) => SettingsGrid.RateShares(options.Coarse)

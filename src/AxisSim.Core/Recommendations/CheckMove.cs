@@ -40,17 +40,18 @@ public sealed record CheckMove(CheckMoveKind Kind, MountAxis Axis, PierSide Side
         Start = Axis == MountAxis.Polar ? Start with { DeclinationRadians = End.DeclinationRadians } : Start with { PolarRadians = End.PolarRadians },
     };
 
-    /// <summary>The part of it that matters, of at most this length (rad): the beginning, or the end where that is what counts.</summary>
+    /// <summary>The part of it that matters, of at most this length (rad): the beginning, or the end where that is what counts; the other axis at rest.</summary>
     public CheckMove Shortened(double most)
     {
         double turn = TurnRadians;
-        if (Math.Abs(turn) <= most || Kind == CheckMoveKind.Own)
+        if (Math.Abs(turn) <= most)
         {
             return this;
         }
 
         double part = Math.CopySign(most, turn);
-        return Kind == CheckMoveKind.HelpedAtEnd ? this with { Start = Turned(End, -part) } : this with { End = Turned(Start, part) };
+        CheckMove alone = Alone();
+        return Kind == CheckMoveKind.HelpedAtEnd ? alone with { Start = Turned(End, -part) } : alone with { End = alone.Turned(alone.Start, part) };
     }
 
     private MountPose Turned(MountPose pose, double radians) => Axis == MountAxis.Polar

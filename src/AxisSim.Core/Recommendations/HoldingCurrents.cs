@@ -10,11 +10,14 @@ public enum CurrentReason
     /// <summary>The torque that it must give, with the margin.</summary>
     Torque,
 
-    /// <summary>The angle by which the load would pull the rotor off its step: the settling tolerance at the axis.</summary>
+    /// <summary>The angle by which the detent torque pulls the rotor off its step: the settling tolerance at the axis.</summary>
     Resolution,
 
-    /// <summary>The drive's rounding, or a least current.</summary>
+    /// <summary>A least current.</summary>
     Least,
+
+    /// <summary>The lowest current tried with which the simulated axis settles well after the slew.</summary>
+    Settling,
 
     /// <summary>More is wanted, but the slew current or the rated current ends it.</summary>
     Capped,
@@ -32,8 +35,8 @@ public enum CurrentReason
 /// <para>Tracking: <c>T = (G + F)/n</c> through the driving losses plus the motor's own friction, with G the greatest gravity torque of the check moves, F the axis' friction, both at the
 /// upper ends of their ranges and times the margin. Holding: <c>T = G/n max(0, eta_b)</c> with the worm's friction at its lower end, less nothing for bearings.
 /// Current <c>I = T/Km</c> with the motor's torque at its lower end (<see cref="StaticTorque"/>: microstepping).</para>
-/// <para>Resolution: the rotor lags by <c>asin(T/(Km I))/Nr</c>; what is uncertain in T without the margin (the load, and the detent torque) must not turn the axis by
-/// more than the settling tolerance, so <c>I = T/(Km sin(Nr n tolerance))</c> while that angle is below 90 degrees.</para>
+/// <para>Resolution: the rotor lags by <c>asin(T/(Km I))/Nr</c>; what changes in T as the rotor goes from step to step (the detent torque) must not turn the axis by
+/// more than the settling tolerance, so <c>I = Td/(Km sin(Nr n tolerance))</c> while that angle is below 90 degrees. A steady load makes a steady lag, which pointing does not see.</para>
 /// </remarks>
 public sealed record HoldingCurrents(
     double TrackingAmperes, CurrentReason TrackingReason, double TrackingTorqueNewtonMetres, double HoldingAmperes, CurrentReason HoldingReason, double HoldingTorqueNewtonMetres, bool WormHolds)
@@ -63,10 +66,14 @@ public sealed record HoldingCurrents(
         double lag = motor.RotorTeeth * ratio * setup.Move.SettleToleranceRadians;
         double fine = lag < 0.5 * Math.PI ? Math.Sin(lag) : 1.0;
         double least = LeastShare * motor.RatedCurrentAmperes;
-        (double trackAmperes, CurrentReason trackReason) = Choose(track / constant, (carry + motor.DetentTorqueNewtonMetres) / (constant * fine), least, ends);
-        (double holdAmperes, CurrentReason holdReason) = Choose(loadFactor * hold / constant, (hold + motor.DetentTorqueNewtonMetres) / (constant * fine), least, ends);
+        (double trackAmperes, CurrentReason trackReason) = Choose(track / constant, motor.DetentTorqueNewtonMetres / (constant * fine), least, ends);
+        (double holdAmperes, CurrentReason holdReason) = Choose(loadFactor * hold / constant, motor.DetentTorqueNewtonMetres / (constant * fine), least, ends);
         return new HoldingCurrents(trackAmperes, trackReason, track, holdAmperes, holdReason, loadFactor * hold, back <= 0.0);
     }
+
+    /// <summary>The same with another current after the slew.</summary>
+    internal HoldingCurrents With(bool tracks, double amperes) =>
+        tracks ? this with { TrackingAmperes = amperes, TrackingReason = CurrentReason.Settling } : this with { HoldingAmperes = amperes, HoldingReason = CurrentReason.Settling };
 
     /// <summary>Greatest gravity torque at the ends and along the moves, N m.</summary>
     public static double Greatest(MountSetup setup, MountAxis axis, IReadOnlyList<CheckMove> moves)

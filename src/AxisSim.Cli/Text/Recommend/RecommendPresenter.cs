@@ -111,7 +111,8 @@ internal static class RecommendPresenter
     private static string Reason(CurrentReason reason) => reason switch
     {
         CurrentReason.Torque => "set by the torque",
-        CurrentReason.Resolution => "set so that the load's pull stays within the settling tolerance",
+        CurrentReason.Resolution => "set so that the detent torque moves the axis by less than the settling tolerance",
+        CurrentReason.Settling => "the lowest tried that settles well in the simulation",
         CurrentReason.Capped => "as much as the slew current allows",
         _ => $"the least taken, {Units.Percent(HoldingCurrents.LeastShare)} of the rated current",
     };
@@ -139,7 +140,7 @@ internal static class RecommendPresenter
 
     private static IEnumerable<(string, string)> Sure(RecommendReport report, AxisRecommendation answer)
     {
-        yield return ("moves that stand for the sky", string.Join("; ", answer.Moves.Select(Move)));
+        yield return ("moves", string.Join("; ", answer.Moves.Select(Move)));
         yield return ("worst corner", $"{ToleranceText.Worst(answer.Worst)}; {ToleranceText.Strongest(answer.Worst)}");
         if (answer.Chosen is not null)
         {

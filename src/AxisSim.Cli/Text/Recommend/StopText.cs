@@ -12,8 +12,8 @@ internal static class StopText
         yield return ("the worm", abort.SelfLocking
             ? "locks itself at every corner: without power gravity cannot turn the axis"
             : "does not lock itself at every corner: without power gravity may turn the axis");
-        yield return ("power cut, gravity helping", Words(abort.Helping));
-        yield return ("power cut, opposing", Words(abort.Opposing));
+        yield return ("power cut, helped", Words(abort.Helping));
+        yield return ("power cut, opposed", Words(abort.Opposing));
     }
 
     private static string Words(Coast coast)

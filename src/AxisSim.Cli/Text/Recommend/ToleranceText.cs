@@ -28,9 +28,14 @@ internal static class ToleranceText
     public static string Strongest(WorstCorner worst)
     {
         ToleranceEffect effect = worst.Singles.MinBy(one => Math.Min(one.Lower, one.Upper));
+        if (Math.Min(effect.Lower, effect.Upper) > worst.NominalLoadFactor - WorstCorner.Alike)
+        {
+            return $"no single one of them changes the load factor of {Say.Number(worst.NominalLoadFactor)} of the file's rate at the rated current";
+        }
+
         string name = Names.First(one => one.Kind == effect.Kind).Name;
         bool upper = effect.Upper < effect.Lower;
-        return $"by itself {name} at its {(upper ? "upper" : "lower")} end costs most (load factor {Say.Number(Math.Min(effect.Lower, effect.Upper))} instead of {Say.Number(worst.NominalLoadFactor)})";
+        return $"by itself {name} at its {(upper ? "upper" : "lower")} end costs most (load factor {Say.Number(Math.Min(effect.Lower, effect.Upper))} instead of {Say.Number(worst.NominalLoadFactor)} at the file's rate and the rated current)";
     }
 
     /// <summary>What the random draw says.</summary>

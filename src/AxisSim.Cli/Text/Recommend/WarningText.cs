@@ -42,7 +42,7 @@ internal static class WarningText
 
         if (answer.Currents is { TrackingReason: CurrentReason.Capped } or { HoldingReason: CurrentReason.Capped })
         {
-            warnings.Add("Tracking or holding would want more current than the slew current, to keep the load's pull within the settling tolerance: pointing may give way by more than that.");
+            warnings.Add("Tracking or holding would want more current than the slew current: for its torque, or so that the detent torque moves the axis by less than the settling tolerance.");
         }
 
         return warnings;
