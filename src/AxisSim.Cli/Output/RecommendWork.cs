@@ -35,7 +35,7 @@ internal sealed class RecommendWork(Scenario scenario, string file, string[] set
             File = file,
             Settings = settings,
             Aim = options.Aim,
-            Margin = options.LoadFactor - 1.0,
+            Margin = Math.Round(options.LoadFactor - 1.0, 12),
             Tolerances = options.Tolerances,
             Coarse = options.Coarse,
             Together = found.Together,

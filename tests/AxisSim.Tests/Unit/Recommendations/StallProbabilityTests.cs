@@ -11,24 +11,24 @@ public sealed class StallProbabilityTests
     private const double Clutch = 30.0;
     private const double Share = 0.2;
 
-    // Ringing on the mesh and the pulses of the sync probe move the threshold by some hundredths of a N m of 30.
-    private const double ThresholdSlack = 0.004;
+    // What ringing is left on the mesh moves the threshold by a tenth of a N m of 30.
+    private const double ThresholdSlack = 0.005;
 
     /// <summary>
     /// The clutch slips when the load on it passes 30 N m, and nothing but an imbalance of 30 N m +-20 % loads it: f above 1 less the inertia's share,
-    /// 6 kg m2 x 0.01 rad/s2 (twice, as the acceleration comes at once) = 0.12 of 30 N m: 0.996. Uniform: P = (1.2 - 0.996)/0.4 = 0.51.
+    /// 6 kg m2 x 0.02 rad/s2 (the peak of a ramp whose jerk lasts for all of it) = 0.12 of 30 N m: 0.996. Uniform: P = (1.2 - 0.996)/0.4 = 0.51. Detent torque and ringing are kept out.
     /// </summary>
     [Fact]
     public void A_failure_that_hangs_on_one_uniform_quantity_is_as_frequent_as_its_range_says()
     {
         var tolerances = new Tolerances { ImbalanceShare = Share, FrictionShare = 0.0, ColdShare = 0.0, SupplyShare = 0.0, MotorTorqueShare = 0.0, InertiaShare = 0.0 };
         (MountSetup setup, CheckMove move, AxisSettings settings) = Case();
-        const double Threshold = 1.0 - (2.0 * 6.0 * 0.01 / Clutch);
+        const double Threshold = 1.0 - (6.0 * 0.02 / Clutch);
         StallProbability answer = StallProbability.Of(new BatchAsker(0, 50e-6, null, default), setup, settings, [move], tolerances, Samples, seed: 7);
         ToleranceFactors[] drawn = StallProbability.Draw(tolerances, Samples, seed: 7);
         int above = drawn.Count(f => f.Imbalance > Threshold + ThresholdSlack), below = drawn.Count(f => f.Imbalance < Threshold - ThresholdSlack);
         Assert.InRange(answer.Failed, above, Samples - below);
-        Assert.True(Samples - below - above < 12, "the threshold is known well enough for the test to mean something");
+        Assert.True(Samples - below - above < 20, "the threshold is known well enough for the test to mean something");
 
         // Four standard deviations of the binomial.
         double p = (1.0 + Share - Threshold) / (2.0 * Share), sigma = Math.Sqrt(p * (1.0 - p) / Samples);
@@ -59,7 +59,8 @@ public sealed class StallProbabilityTests
 
     private static (MountSetup Setup, CheckMove Move, AxisSettings Settings) Case()
     {
-        MountSetup read = Setups.Of("nominal", $"polar.clutch.slip_torque={Clutch} N*m", "polar.axis.friction=0 N*m", "polar.axis.viscous=0 N*m*s/rad");
+        MountSetup read = Setups.Of("nominal", $"polar.clutch.slip_torque={Clutch} N*m", "polar.axis.friction=0 N*m", "polar.axis.viscous=0 N*m*s/rad",
+            "polar.motor.detent_torque=0 N*m", "polar.drive.damping=3e-3 N*m*s/rad", "polar.motion.shape=s-curve", "polar.motion.jerk_share=0.5");
 
         // Level, opposing, and over 4 degrees as good as constant (cos 2 deg = 0.9994).
         MountSetup setup = read with { Load = read.Load with { PolarGravity = [-Clutch, 0.0, 0.0, 0.0, 0.0, 0.0] } };
