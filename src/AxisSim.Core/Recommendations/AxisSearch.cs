@@ -30,6 +30,7 @@ internal sealed class AxisSearch
     private readonly IReadOnlyList<CheckMove> moves;
     private readonly CheckMove trade;
     private readonly List<LoadCase> loads = [];
+    private readonly List<FrontPoint> tooHot = [];
     private Dictionary<double, HoldingCurrents> currents = [];
 
     public AxisSearch(MountSetup setup, MountAxis axis, RecommendOptions options)
@@ -95,7 +96,7 @@ internal sealed class AxisSearch
         {
             Chosen = chosen,
             Currents = currents[settings.SlewCurrentAmperes],
-            Binding = Binding.Of(ask, setup, settings, rates[0], loads, options.LoadFactor),
+            Binding = Hot(chosen) ? new Binding(BindingConstraint.Temperature, rates[0], 0.0) : Binding.Of(ask, setup, settings, rates[0], loads, options.LoadFactor),
             Sensitivities = [.. changes.Select((change, i) => new Sensitivity(change.Change, rates[i + 1].RateRadiansPerSecond))],
             Probability = StallProbability.Of(ask, setup, settings, drawn, options.Tolerances, options.Samples, options.Seed),
             Abort = AbortStudy.Of(setup, axis, settings, moves, options.Tolerances),
@@ -146,6 +147,9 @@ internal sealed class AxisSearch
         .Distinct()
         .Select(value => settings with { SlewRateRadiansPerSecond = value });
 
+    // A faster point that holds, but would overheat.
+    private bool Hot(FrontPoint chosen) => options.Aim == RecommendAim.Fastest && tooHot.Any(point => point.LoadFactor >= options.LoadFactor && point.TotalSeconds < chosen.TotalSeconds);
+
     private double Multiple(double rate) => Math.Floor((rate / resolution) + 1e-9) * resolution;
 
     /// <summary>The points that arrive and settle in the move of the trade-off, and do not overheat.</summary>
@@ -153,9 +157,11 @@ internal sealed class AxisSearch
     {
         BatchResult[] settled = ask.Ask([.. candidates.Select(settings => new LoadCase(trade, ToleranceFactors.Nominal).With(setup, settings, 1.0))], BatchDepth.Settling);
         double limit = Motors.InsulationLimits.LimitCelsius(setup.Axis(axis).Motor.Insulation);
-        int[] good = [.. Enumerable.Range(0, candidates.Length).Where(i => settled[i].End == BatchEnd.Arrives && settled[i].ContinuousCelsius <= limit)];
+        int[] good = [.. Enumerable.Range(0, candidates.Length).Where(i => settled[i].End == BatchEnd.Arrives)];
         double[] factors = Factors([.. good.Select(i => candidates[i])], loads, whole: false);
-        return [.. good.Select((i, k) => new FrontPoint(candidates[i], settled[i].SlewSeconds, settled[i].SettleSeconds, factors[k], settled[i].ContinuousCelsius))];
+        FrontPoint[] all = [.. good.Select((i, k) => new FrontPoint(candidates[i], settled[i].SlewSeconds, settled[i].SettleSeconds, factors[k], settled[i].ContinuousCelsius))];
+        tooHot.AddRange(all.Where(point => point.ContinuousCelsius > limit));
+        return [.. all.Where(point => point.ContinuousCelsius <= limit)];
     }
 
     private double[] Factors(IReadOnlyList<AxisSettings> settings, IReadOnlyList<LoadCase> cases, bool whole) => LoadFactors.Of(

@@ -48,6 +48,13 @@ public sealed class RecommendTextTests
         Assert.Contains("no more than 3.42 deg/s holds", text, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Heat_binds_in_words()
+    {
+        AxisRecommendation answer = Answer();
+        Assert.Contains("the limit of its insulation", BindingText.Of(answer with { Binding = answer.Binding! with { Constraint = BindingConstraint.Temperature } }, RecommendAim.Fastest), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData(20.943951023931955, "200 rpm")]
     [InlineData(20.0, "20 rad/s")]

@@ -15,6 +15,11 @@ internal static class BindingText
         Binding binding = answer.Binding!;
         double rate = answer.Chosen!.Settings.SlewRateRadiansPerSecond, greatest = binding.Greatest.RateRadiansPerSecond;
         string why = Why(binding);
+        if (binding.Constraint == BindingConstraint.Temperature)
+        {
+            return "Faster settings hold with the margin, but slewing without end the winding would pass the limit of its insulation.";
+        }
+
         if (!double.IsFinite(greatest))
         {
             return $"With this ramp, current and changeover the search finds no greater rate that holds up from below: {why}.";
@@ -43,7 +48,6 @@ internal static class BindingText
         BindingConstraint.Clutch => "the clutch slips",
         BindingConstraint.PulseRate => $"the greatest pulse rate of the controller ends the search at {RecommendVerdict.Rate(binding.Greatest.TopRadiansPerSecond)}",
         BindingConstraint.MoveLength => "both ramps together take the whole of the longest move",
-        BindingConstraint.Temperature => "the winding reaches the limit of its insulation",
         _ => $"faster, the motor has less than {Units.Percent(EnvelopeStudy.LeastTorqueShare)} of its holding torque",
     };
 }

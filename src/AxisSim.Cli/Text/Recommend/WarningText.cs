@@ -37,7 +37,7 @@ internal static class WarningText
 
         if (advice.StepSeconds < advice.AskedStepSeconds)
         {
-            warnings.Add($"The simulation took a shorter step than usual, {Units.Time(advice.StepSeconds)}, for the speed of the motor or a stiff part.");
+            warnings.Add($"The simulation took a shorter step than usual, {Say.With(1e6 * advice.StepSeconds, "us")}, for the speed of the motor or a stiff part.");
         }
 
         if (answer.Currents is { TrackingReason: CurrentReason.Capped } or { HoldingReason: CurrentReason.Capped })
