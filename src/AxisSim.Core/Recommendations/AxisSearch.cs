@@ -1,5 +1,6 @@
 using AxisSim.Core.Batches;
 using AxisSim.Core.Envelopes;
+using AxisSim.Core.Motion;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Core.Recommendations;
@@ -14,6 +15,9 @@ internal sealed class AxisSearch
     private const int HardMoves = 2;
     private const int MostRounds = 12;
     private const double StepBack = 0.92;
+
+    /// <summary>Where the search reaches far beyond the file's rate, its steps grow with that.</summary>
+    private const double TopShare = 0.25;
 
     /// <summary>The trade-off shows rates a little beyond what the margin allows, too.</summary>
     private const double Beyond = 1.15;
@@ -40,7 +44,9 @@ internal sealed class AxisSearch
         ask = new BatchAsker(options.Threads, options.StepSeconds, progress.Count, options.Stop);
         moves = CheckMoves.Of(setup, axis, options.LatitudeRadians);
         trade = moves[0].Alone();
-        resolution = Resolution(setup.Axis(axis).Motion.SlewRateRadiansPerSecond);
+        AxisMotion motion = setup.Axis(axis).Motion;
+        double top = EnvelopeStudy.Top(trade.Apply(setup), axis, motion.RampInUseSeconds).RateRadiansPerSecond;
+        resolution = Resolution(Math.Max(motion.SlewRateRadiansPerSecond, TopShare * top));
     }
 
     /// <summary>A round number of deg/s at or below half a per cent of a rate, as rad/s.</summary>

@@ -6,10 +6,13 @@ namespace AxisSim.Core.Recommendations;
 /// <summary>The ramps, currents and changeovers that are searched.</summary>
 internal static class SettingsGrid
 {
-    private static readonly double[] Ramps = [0.3, 0.5, 0.8, 1.2, 2.0, 3.0, 5.0];
+    private static readonly double[] Ramps = [0.3, 0.6, 1.2, 2.0, 4.0];
     private static readonly double[] CoarseRamps = [0.5, 1.2, 3.0];
     private static readonly double[] Shares = [1.0, 0.8, 0.6, 0.45];
     private static readonly double[] CoarseShares = [1.0, 0.6];
+
+    /// <summary>A ramp of the grid within a tenth of the file's gives way to it.</summary>
+    private const double Near = 0.1;
 
     /// <summary>Shares of the greatest rate of each setting that become points of the trade-off.</summary>
     public static double[] RateShares(bool coarse) => coarse ? [1.0, 0.6] : [1.0, 0.85, 0.7, 0.5];
@@ -20,7 +23,7 @@ internal static class SettingsGrid
         AxisModel model = setup.Axis(axis);
         AxisSettings own = AxisSettings.Of(setup, axis);
         double rated = model.Motor.RatedCurrentAmperes;
-        double[] ramps = [.. (coarse ? CoarseRamps : Ramps).Append(ThreeDigits(own.RampSeconds)).Distinct().Order()];
+        double[] ramps = [.. (coarse ? CoarseRamps : Ramps).Where(ramp => Math.Abs(Math.Log(ramp / own.RampSeconds)) > Near).Append(ThreeDigits(own.RampSeconds)).Order()];
         double[] currents = [.. (coarse ? CoarseShares : Shares).Select(share => Math.Min(rated, RoundCurrent.Down(share * rated))).Append(RoundCurrent.Down(Math.Min(own.SlewCurrentAmperes, rated))).Distinct().OrderDescending()];
         double[] changeovers = Changeovers(model, coarse);
         return
