@@ -42,6 +42,7 @@ internal static class CommandLine
             EnvelopeCommand.Create(host),
             CompareCommand.Create(host),
             ReductionCommand.Create(host),
+            RecommendCommand.Create(host),
             MapCommand.Create(host),
             MergeCommand.Create(host),
             ReportCommand.Create(host),

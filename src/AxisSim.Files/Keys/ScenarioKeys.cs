@@ -19,7 +19,7 @@ public static class ScenarioKeys
     {
         internal static readonly IReadOnlyList<ScenarioKey> Keys =
         [
-            .. MountKeys.Head, .. AxisKeys.Of("polar"), Like(), .. AxisKeys.Of("declination"), .. MountKeys.Payload, .. MountKeys.Move, .. MountKeys.Disturbances,
+            .. MountKeys.Head, .. AxisKeys.Of("polar"), Like(), .. AxisKeys.Of("declination"), .. MountKeys.Payload, .. MountKeys.Move, .. MountKeys.Disturbances, .. ToleranceKeys.All,
         ];
 
         private static ScenarioKey Like() =>

@@ -1,3 +1,4 @@
+using AxisSim.Core.Recommendations;
 using AxisSim.Core;
 using AxisSim.Core.Payloads;
 
@@ -29,6 +30,9 @@ public sealed record Scenario
 
     /// <summary>Lumped load of the declination axis; null with bodies.</summary>
     public LumpedLoad? DeclinationLoad { get; init; }
+
+    /// <summary>What is not known exactly.</summary>
+    public Tolerances Tolerances { get; init; } = new();
 
     /// <summary>What the reader made of the figures, for people: wiring, rms currents, conversions of speeds, defaults that matter.</summary>
     public required IReadOnlyList<string> Notes { get; init; }

@@ -24,6 +24,7 @@ internal static class ScenarioBinding
             Payload = payload,
             PolarLoad = polar,
             DeclinationLoad = declination,
+            Tolerances = ToleranceBinding.Bind(values),
             Notes = AxisNotes.Merged(notes),
             Sha256 = "",
             Setup = Setup(values, polarAxis, declinationAxis, Load(payload, polar, declination, latitude)),

@@ -32,6 +32,7 @@ public static class ScenarioTemplate
         ["polar.worm"] = "The worm: lead_angle with friction, or a plain efficiency.",
         ["polar.motion"] = "How the axis is commanded: ramp_time or acceleration, one of them.",
         ["declination"] = "The declination axis: all of the polar axis, but for what is given here, for example below [declination.motion].",
+        ["tolerances"] = "What you do not know exactly, for axissim recommend: plus and minus shares of the values above.",
         ["payload.<name>"] = "What the mount carries; repeat [[payload]] for each body. Places are from where the two axes meet.",
     };
 

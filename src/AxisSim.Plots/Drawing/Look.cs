@@ -117,6 +117,7 @@ internal static partial class Looks
         ("map", [CellToned, CellNoValue, .. Enum.GetValues<MapCell>().Select(Cell), MapEdge, MapPoint]),
         ("envelope", [.. Envelopes, EnvelopeBound, MapPoint]),
         ("comparison", [.. Envelopes, ComparisonNeed, MapPoint]),
+        ("front", [FrontAsked, FrontMicro, FrontFull, FrontShort, MapPoint]),
         ("growth", [Measured, SlopeOne, FittedLine]),
         ("reduction", [ReductionSimulated, ReductionPaper, ReductionPulses, ReductionLevel, ReductionOwn, ReductionMatched]),
     ];

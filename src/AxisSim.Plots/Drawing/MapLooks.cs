@@ -35,6 +35,10 @@ internal static partial class Looks
     public static readonly Look ReductionLevel = new(Swatch.Line, Palette.Green, 2.2, Dash.Dotted);
     public static readonly Look ReductionOwn = new(Swatch.Upright, Palette.Vermillion, 2.2);
     public static readonly Look ReductionMatched = new(Swatch.Upright, Palette.QuietInk, 2.2, Dash.DashDot);
+    public static readonly Look FrontMicro = new(Swatch.Marker, Palette.Blue, Marker: MarkerType.Circle, Hollow: true);
+    public static readonly Look FrontFull = new(Swatch.Marker, Palette.Vermillion, Marker: MarkerType.Square, MarkerSize: 4.5);
+    public static readonly Look FrontShort = new(Swatch.Marker, Palette.Frame, Marker: MarkerType.Triangle, MarkerSize: 4.5);
+    public static readonly Look FrontAsked = new(Swatch.Line, Palette.Black, 1.6, Dash.Dashed);
 
     private static readonly Look[] s_cells =
     [

@@ -8,7 +8,7 @@ namespace AxisSim.Tests.Docs;
 [Trait("speed", "slow")]
 public sealed class GuideTests
 {
-    public static TheoryData<string> Pages => ["README.md", "docs/tutorial-heavy-payload.md", "docs/envelope.md", "docs/lesson-reduction.md", "docs/paper-estimates.md", "docs/maps.md", "docs/report.md", "docs/tutorial-compare.md"];
+    public static TheoryData<string> Pages => ["README.md", "docs/tutorial-heavy-payload.md", "docs/envelope.md", "docs/tutorial-recommend.md", "docs/lesson-reduction.md", "docs/paper-estimates.md", "docs/maps.md", "docs/report.md", "docs/tutorial-compare.md"];
 
     [Theory]
     [MemberData(nameof(Pages))]

@@ -85,6 +85,15 @@ public sealed class UnluckyInputTests
     }
 
     [Fact]
+    public void A_trade_off_without_a_point_is_refused_and_one_of_a_single_point_is_drawn()
+    {
+        FrontPicture picture = SampleFronts.Three();
+        Assert.Contains("nothing to draw", Assert.Throws<ArgumentException>(() => FrontFigure.Create(picture with { Points = [], Chosen = null })).Message, StringComparison.Ordinal);
+        AssertDrawn(FrontFigure.Create(picture with { Points = [picture.Points[0]], Chosen = null }));
+        AssertDrawn(FrontFigure.Create(picture with { Points = [picture.Points[0] with { SettleSeconds = double.NaN, Celsius = double.PositiveInfinity }], Chosen = null }));
+    }
+
+    [Fact]
     public void What_OxyPlot_would_paint_as_an_error_is_thrown()
     {
         PlotModel model = Panel.NewModel(new PlotFrame(new Span(0, 1), new Span(0, 1), 500, 100), "y, m", "x, s");

@@ -1,0 +1,60 @@
+using AxisSim.Cli.Text;
+using AxisSim.Cli.Text.Recommend;
+using AxisSim.Core;
+using AxisSim.Core.Batches;
+using AxisSim.Core.Dynamics;
+using AxisSim.Core.Recommendations;
+using AxisSim.Core.Sky;
+using AxisSim.Core.Studies;
+using AxisSim.Files.Scenarios;
+
+namespace AxisSim.Cli.Output;
+
+/// <summary>Has a recommendation searched with a line of progress, and runs the scenario again with what came out.</summary>
+internal sealed class RecommendWork(Scenario scenario, string file, string[] settings)
+{
+    /// <summary>The report.</summary>
+    public RecommendReport Run(Host host, IReadOnlyList<MountAxis> axes, RecommendOptions options)
+    {
+        using var progress = new ProgressLine(host.Error, host.ErrorIsTerminal);
+        Task<RecommendReport> work = Task.Run(() => Search(axes, options with { Stop = host.Stop, Progress = (doing, share) => progress.Report("recommend", doing, share) }), host.Stop);
+        work.Wait(host.Stop);
+        return work.Result;
+    }
+
+    private RecommendReport Search(IReadOnlyList<MountAxis> axes, RecommendOptions options)
+    {
+        Recommendation found = RecommendStudy.Run(scenario.Setup, axes, options);
+        string[] recommended = [.. found.Axes.Where(axis => axis.Chosen is not null).SelectMany(axis => SettingTexts.Of(axis.Axis, axis.Chosen!.Settings))];
+
+        // Read as the user will read it: what is printed is what is run.
+        MountSetup? again = ScenarioReader.ReadFile(file, [.. settings, .. recommended]).Scenario?.Setup;
+        return new RecommendReport
+        {
+            Name = scenario.Name,
+            File = file,
+            Settings = settings,
+            Aim = options.Aim,
+            Margin = Math.Round(options.LoadFactor - 1.0, 12),
+            Tolerances = options.Tolerances,
+            Coarse = options.Coarse,
+            Together = found.Together,
+            Recommended = recommended,
+            Axes = [.. found.Axes.Select(axis => Advice(axis, axis.Chosen is null ? null : again, options.StepSeconds))],
+        };
+    }
+
+    private AxisAdvice Advice(AxisRecommendation answer, MountSetup? again, double step)
+    {
+        AxisSettings now = AxisSettings.Of(scenario.Setup, answer.Axis);
+        AxisModel model = scenario.Setup.Axis(answer.Axis);
+        if (again is null)
+        {
+            return new AxisAdvice(answer, now, model, null, step, step);
+        }
+
+        StepChoice choice = MoveStudy.Step(again, answer.Axis, step);
+        BatchResult run = BatchStudy.Run([new BatchCase(again, answer.Axis)], new BatchOptions { Depth = BatchDepth.Settling, StepSeconds = step })[0];
+        return new AxisAdvice(answer, now, model, run, step, choice.StepSeconds);
+    }
+}
