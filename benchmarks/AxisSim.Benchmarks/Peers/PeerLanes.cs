@@ -17,8 +17,8 @@ internal static class PeerLanes
         BatchCase[] cases = [.. Enumerable.Range(0, lanes).Select(lane => new BatchCase(Setup(lane), MountAxis.Polar))];
         var options = new BatchOptions { Threads = 1, StepSeconds = StepChoice.DefaultSeconds };
 
-        // A first batch warms up; it need not be long.
-        BatchStudy.Run(cases[..Math.Min(lanes, 16)], options);
+        // A first batch warms up, as the peers do.
+        BatchStudy.Run(cases, options);
         TimeSpan start = Environment.CpuUsage.TotalTime;
         BatchResult[] results = BatchStudy.Run(cases, options);
         double seconds = (Environment.CpuUsage.TotalTime - start).TotalSeconds;
