@@ -38,7 +38,7 @@ internal static class LaneBlock
         {
             state.Gear = plain;
             state.Lead = -state.Slip;
-            state.LoadKick = p.NodeKick;
+            state.LoadKick = p.NodeKick + p.RubOdd;
             return;
         }
 
@@ -49,7 +49,7 @@ internal static class LaneBlock
         state.Gear = Op.FusedMultiplyAdd(plain, slope, plain);
         state.Lead = Op.FusedMultiplyAdd(-slope, worm, error) - state.Slip;
         state.LeadRate = Op.FusedMultiplyAdd(-slope, rate, (then - error) * perSpan);
-        state.LoadKick = Op.FusedMultiplyAdd(p.NodeKick, slope, p.NodeKick);
+        state.LoadKick = Op.FusedMultiplyAdd(p.NodeKick, slope, p.NodeKick + p.RubOdd);
     }
 
     /// <summary>Warms the windings by what the block has cost them.</summary>

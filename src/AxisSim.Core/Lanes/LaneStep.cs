@@ -238,7 +238,7 @@ internal static class LaneStep<TShaft, TPayload, TPower, TPose>
 
         // The flanks rub with the force between them, which the slope of the periodic error does not change.
         V rotorSpeed = s.RotorSpeed;
-        V odd;
+        V odd = zero;
         V rub;
         V shaftSpeed = zero;
         V shaftPush = zero;
@@ -249,18 +249,23 @@ internal static class LaneStep<TShaft, TPayload, TPower, TPose>
             shaftSpeed = s.ShaftSpeed;
             shaftPush = Op.FusedMultiplyAdd(-s.Gear, mesh, stage) * p.ShaftKick;
             shaftRub = p.ShaftRubKick * size;
-            push = Op.FusedMultiplyAdd(-p.StageKick, stage, push);
             odd = p.StageRubOdd * stage;
+            push = Op.FusedMultiplyAdd(-p.StageKick, stage, push) - odd;
             rub = Op.FusedMultiplyAdd(p.StageRubKick, Op.Abs(stage), p.RotorCoulombKick);
         }
         else
         {
+            // The load's kick has the odd part of the friction in it.
             push = Op.FusedMultiplyAdd(-s.LoadKick, mesh, push);
-            odd = p.RubOdd * mesh;
+            if (TPassing.On)
+            {
+                odd = p.RubOdd * mesh;
+            }
+
             rub = Op.FusedMultiplyAdd(p.RubKick, size, p.RotorCoulombKick);
         }
 
-        V rotorThen = Op.FusedMultiplyAdd(p.TorqueKick, field, rotorSpeed + (push - odd) - Op.CopySign(rub, rotorSpeed));
+        V rotorThen = Op.FusedMultiplyAdd(p.TorqueKick, field, rotorSpeed + push - Op.CopySign(rub, rotorSpeed));
         V least = rotorSpeed * rotorThen;
         V shaftThen = zero;
         if (TShaft.On)
@@ -311,7 +316,7 @@ internal static class LaneStep<TShaft, TPayload, TPower, TPose>
         }
 
         V half = Op.Create(0.5);
-        Move<TPassing>(ref s.Rotor, ref s.RotorSpeed, ref s.RotorMidSpeed, rotorSpeed, rotorThen, Op.FusedMultiplyAdd(p.TorqueKick, field, push), rub + odd, rub - odd, zero);
+        Move<TPassing>(ref s.Rotor, ref s.RotorSpeed, ref s.RotorMidSpeed, rotorSpeed, rotorThen, Op.FusedMultiplyAdd(p.TorqueKick, field, push + odd), rub + odd, rub - odd, zero);
         if (TShaft.On)
         {
             V shaftOdd = p.ShaftRubOdd * mesh;
