@@ -36,7 +36,7 @@ internal static class CompareCommand
             AllowMultipleArgumentsPerToken = false,
         };
         Option<bool> all = new("--all") { Description = "Simulate every candidate, also those that the closed form rules out" };
-        Option<string> threads = new("--threads") { Description = "Threads to use (the default: all cores); the results do not depend on it", HelpName = "N" };
+        Option<string> threads = SharedOptions.Threads();
         var command = new Command("compare", "Ranks motors, total reductions and supplies for the payload of a scenario, before buying") { file, motors, ratios, voltages, margin, share, measured, all, axis, set, threads, folder, format };
         command.SetAction(parsed => Run(host, new Request(
             parsed.GetRequiredValue(file), parsed.GetValue(set) ?? [], parsed.GetValue(motors), parsed.GetValue(ratios), parsed.GetValue(voltages), parsed.GetValue(margin), parsed.GetValue(share), parsed.GetValue(measured) ?? [], parsed.GetValue(all),
@@ -53,7 +53,7 @@ internal static class CompareCommand
         MountAxis? asked = options.Axis(request.Axis);
         IReadOnlyList<double?> ratios = own.Ratios(request.Ratios), voltages = own.Voltages(request.Voltages);
         double margin = own.Margin(request.Margin), share = own.CurrentShare(request.CurrentShare);
-        int threads = new EnvelopeOptionValues(options.Problems).Threads(request.Threads);
+        int threads = options.Threads(request.Threads);
         IReadOnlyList<MotorChoice> motors = own.Motors(request.Motors);
         if (ScenarioInput.Read(host, request.File, request.Settings, options) is not { } scenario)
         {
@@ -80,21 +80,6 @@ internal static class CompareCommand
             ComparisonFiles.Write(folder, scenario.Name, report, document);
         }
 
-        if (json)
-        {
-            host.Out.Write(document.Text());
-        }
-        else
-        {
-            ComparisonPresenter.Write(new Page(host.Out, host.Colour, host.Columns), report, host.Written);
-        }
-
-        if (folder?.Problem is { } problem)
-        {
-            host.Error.WriteLine(problem.ToString());
-            return ExitCodes.BadInput;
-        }
-
-        return ExitCodes.Good;
+        return Answer.Give(host, folder, json, document.Text, page => ComparisonPresenter.Write(page, report, host.Written));
     }
 }

@@ -54,26 +54,11 @@ internal static class CurveCommand
             reports.ForEach(report => Files(folder, scenario, report));
         }
 
-        if (json)
-        {
-            host.Out.Write(OutcomeJson.ToText(
+        return Answer.Give(host, folder, json, () => OutcomeJson.ToText(
                 "curve",
                 ("program", ProgramVersion.Record),
                 ("scenario", new ScenarioEntry(scenario.Name, request.File, scenario.Sha256, request.Settings, scenario.Notes)),
-                ("axes", reports.Select(report => new { report.Axis, report.TotalReduction, report.Curves }).ToArray())));
-        }
-        else
-        {
-            CurvePresenter.Write(new Page(host.Out, host.Colour, host.Columns), reports, host.Written);
-        }
-
-        if (folder?.Problem is { } problem)
-        {
-            host.Error.WriteLine(problem.ToString());
-            return ExitCodes.BadInput;
-        }
-
-        return ExitCodes.Good;
+                ("axes", reports.Select(report => new { report.Axis, report.TotalReduction, report.Curves }).ToArray())), page => CurvePresenter.Write(page, reports, host.Written));
     }
 
     private static List<CurveReport> Compute(Host host, Scenario scenario, IReadOnlyList<MountAxis> axes)

@@ -25,7 +25,7 @@ internal static class EnvelopeCommand
         Option<string> ramp = new("--ramp") { Description = "Ramp times, as \"FROM..TO s\" (the default: from a quarter to four times that of the file)", HelpName = "RANGE" };
         Option<string> points = new("--points") { Description = "How many ramp times, evenly spaced in the logarithm (the default: 8)", HelpName = "N" };
         Option<string> list = new("--for") { Description = "One curve for each value of a key, as \"KEY=v1,v2,v3 UNIT\": --for \"polar.drive.slew_current=0.7,0.9,1.1 A\"", HelpName = "LIST" };
-        Option<string> threads = new("--threads") { Description = "Threads to use (the default: all cores); the results do not depend on it", HelpName = "N" };
+        Option<string> threads = SharedOptions.Threads();
         var command = new Command("envelope", "The greatest slew rate that arrives, for a range of ramps and a list of loads or currents") { file, axis, set, ramp, points, list, threads, folder, format };
         command.SetAction(parsed => Run(host, new Request(
             parsed.GetRequiredValue(file), parsed.GetValue(set) ?? [], parsed.GetValue(axis), parsed.GetValue(ramp), parsed.GetValue(points), parsed.GetValue(list), parsed.GetValue(threads), parsed.GetValue(folder), parsed.GetValue(format))));
@@ -40,7 +40,7 @@ internal static class EnvelopeCommand
         bool json = options.Json(request.Format);
         MountAxis? asked = options.Axis(request.Axis);
         (double From, double To)? ramp = own.Ramp(request.Ramp);
-        int points = own.Points(request.Points), threads = own.Threads(request.Threads);
+        int points = own.Points(request.Points), threads = options.Threads(request.Threads);
         IReadOnlyList<ForValue> values = ForValues.Read(request.For, options.Problems);
         if (ScenarioInput.Read(host, request.File, request.Settings, options) is not { } scenario)
         {
@@ -64,21 +64,6 @@ internal static class EnvelopeCommand
             EnvelopeFiles.Write(folder, scenario.Name, reports, document);
         }
 
-        if (json)
-        {
-            host.Out.Write(document.Text());
-        }
-        else
-        {
-            EnvelopePresenter.Write(new Page(host.Out, host.Colour, host.Columns), reports, host.Written);
-        }
-
-        if (folder?.Problem is { } problem)
-        {
-            host.Error.WriteLine(problem.ToString());
-            return ExitCodes.BadInput;
-        }
-
-        return ExitCodes.Good;
+        return Answer.Give(host, folder, json, document.Text, page => EnvelopePresenter.Write(page, reports, host.Written));
     }
 }

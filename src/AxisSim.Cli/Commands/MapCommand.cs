@@ -29,7 +29,7 @@ internal static class MapCommand
         Option<string> grid = new("--grid") { Description = $"Columns and rows, {MapOptionValues.DefaultGrid} by default", HelpName = "NX,NY" };
         Option<string> metric = new("--metric") { Description = "What to map: outcome (the default), margin, settle, duration or temperature", HelpName = "METRIC" };
         Option<string> step = new("--step") { Description = "Time step, such as 50us (the default); shortened where the speed asks for it", HelpName = "TIME" };
-        Option<string> threads = new("--threads") { Description = "Threads to use; as many as there are cores by default. The results do not depend on it", HelpName = "N" };
+        Option<string> threads = SharedOptions.Threads();
         Option<string> shard = new("--shard") { Description = "Compute part I of N, into a folder of its own; axissim merge joins the parts", HelpName = "I/N" };
         Option<bool> full = new("--full") { Description = "Run every cell, instead of only those along the edges between outcomes" };
         Option<bool> resume = new("--resume") { Description = "Go on with a map that was stopped, from the journal in its folder" };
@@ -55,7 +55,7 @@ internal static class MapCommand
         MapMetric metric = mapOptions.Metric(request.Metric);
         bool full = request.Full || MapStudy.NeedsAll(metric);
         (int columns, int rows) = mapOptions.Grid(request.Grid);
-        int threads = mapOptions.Threads(request.Threads);
+        int threads = options.Threads(request.Threads);
         (int index, int count) = mapOptions.Shard(request.Shard, columns, full);
         CheckGiven(request, mapOptions);
         MapPreparation? map = Prepare(request, columns, rows, problems);
@@ -132,22 +132,9 @@ internal static class MapCommand
     /// <summary>Prints a whole map whose files, if any, are written.</summary>
     internal static int Show(Host host, OutputFolder? folder, MapReport report, bool json)
     {
-        if (json)
-        {
-            host.Out.Write(new MapDocument(report).Text());
-        }
-        else
-        {
-            MapPresenter.Write(new Page(host.Out, host.Colour, host.Columns), report, host.Written);
-        }
-
-        if (folder?.Problem is { } problem)
-        {
-            host.Error.WriteLine(problem.ToString());
-            return ExitCodes.BadInput;
-        }
-
-        return report.Cells.CountOf(MapEnd.Broken) > 0 || report.Own.End == MapEnd.Broken ? ExitCodes.OurFault : ExitCodes.Good;
+        int code = Answer.Give(host, folder, json, () => new MapDocument(report).Text(), page => MapPresenter.Write(page, report, host.Written));
+        bool broken = report.Cells.CountOf(MapEnd.Broken) > 0 || report.Own.End == MapEnd.Broken;
+        return code == ExitCodes.Good && broken ? ExitCodes.OurFault : code;
     }
 
     private static void CheckGiven(Request request, MapOptionValues options)

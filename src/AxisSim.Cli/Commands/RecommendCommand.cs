@@ -26,7 +26,7 @@ internal static class RecommendCommand
         Option<bool> coarse = new("--coarse") { Description = "A first answer in some seconds: fewer settings, only the worst corner verified" };
         Option<string> samples = new("--samples") { Description = "Mounts drawn at random within the tolerances (the default: 200)", HelpName = "N" };
         Option<string> seed = new("--seed") { Description = "Seed of that draw (the default: 1)", HelpName = "N" };
-        Option<string> threads = new("--threads") { Description = "Threads to use (the default: all cores); the results do not depend on it", HelpName = "N" };
+        Option<string> threads = SharedOptions.Threads();
         var command = new Command("recommend", "Slew rate, ramp, currents and changeover that hold with a margin at every corner of the tolerances") { file, aim, margin, axis, set, coarse, samples, seed, threads, folder, format };
         command.SetAction(parsed => Run(host, new Request(
             parsed.GetRequiredValue(file), parsed.GetValue(set) ?? [], parsed.GetValue(aim), parsed.GetValue(margin), parsed.GetValue(axis), parsed.GetValue(coarse), parsed.GetValue(samples), parsed.GetValue(seed), parsed.GetValue(threads), parsed.GetValue(folder), parsed.GetValue(format))));
@@ -47,7 +47,7 @@ internal static class RecommendCommand
             Coarse = request.Coarse,
             Samples = own.Samples(request.Samples),
             Seed = own.Seed(request.Seed),
-            Threads = own.Threads(request.Threads),
+            Threads = options.Threads(request.Threads),
         };
         if (ScenarioInput.Read(host, request.File, request.Settings, options) is not { } scenario)
         {
@@ -69,21 +69,6 @@ internal static class RecommendCommand
             RecommendFiles.Write(folder, report, document);
         }
 
-        if (json)
-        {
-            host.Out.Write(document.Text());
-        }
-        else
-        {
-            RecommendPresenter.Write(new Page(host.Out, host.Colour, host.Columns), report, host.Written);
-        }
-
-        if (folder?.Problem is { } problem)
-        {
-            host.Error.WriteLine(problem.ToString());
-            return ExitCodes.BadInput;
-        }
-
-        return report.Found ? ExitCodes.Good : ExitCodes.PredictedFailure;
+        return Answer.Give(host, folder, json, document.Text, page => RecommendPresenter.Write(page, report, host.Written), report.Found ? ExitCodes.Good : ExitCodes.PredictedFailure);
     }
 }

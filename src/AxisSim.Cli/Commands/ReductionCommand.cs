@@ -28,7 +28,7 @@ internal static class ReductionCommand
         Option<string> points = new("--points") { Description = "How many reductions, evenly spaced in the logarithm (the default: 11)", HelpName = "N" };
         Option<string> ratios = new("--ratios") { Description = "The reductions themselves instead of a range: --ratios \"100,216,360,720\"", HelpName = "LIST" };
         Option<string> margin = new("--margin") { Description = "Share of the motor's torque to keep in hand, as \"30 %\" (the default)", HelpName = "SHARE" };
-        Option<string> threads = new("--threads") { Description = "Threads to use (the default: all cores); the results do not depend on it", HelpName = "N" };
+        Option<string> threads = SharedOptions.Threads();
         var command = new Command("reduction", "A lesson: how the total reduction changes speed, acceleration, torque and resolution, and what binds") { file, axis, set, from, to, points, ratios, margin, threads, folder, format };
         command.SetAction(parsed => Run(host, new Request(
             parsed.GetRequiredValue(file), parsed.GetValue(set) ?? [], parsed.GetValue(axis), parsed.GetValue(from), parsed.GetValue(to), parsed.GetValue(points), parsed.GetValue(ratios), parsed.GetValue(margin), parsed.GetValue(threads), parsed.GetValue(folder), parsed.GetValue(format))));
@@ -43,7 +43,7 @@ internal static class ReductionCommand
         bool json = options.Json(request.Format);
         MountAxis? asked = options.Axis(request.Axis);
         double? from = own.Ratio("--from", request.From), to = own.Ratio("--to", request.To);
-        int points = own.Points(request.Points), threads = own.Threads(request.Threads);
+        int points = own.Points(request.Points), threads = options.Threads(request.Threads);
         IReadOnlyList<double>? list = own.Ratios(request.Ratios);
         own.Apart(request.Ratios, request.From, request.To, request.Points);
         double margin = own.Margin(request.Margin, ReductionOptions.DefaultMarginShare);
@@ -77,22 +77,7 @@ internal static class ReductionCommand
             ReductionFiles.Write(folder, scenario.Name, reports, document);
         }
 
-        if (json)
-        {
-            host.Out.Write(document.Text());
-        }
-        else
-        {
-            ReductionPresenter.Write(new Page(host.Out, host.Colour, host.Columns), reports, host.Written);
-        }
-
-        if (folder?.Problem is { } problem)
-        {
-            host.Error.WriteLine(problem.ToString());
-            return ExitCodes.BadInput;
-        }
-
-        return ExitCodes.Good;
+        return Answer.Give(host, folder, json, document.Text, page => ReductionPresenter.Write(page, reports, host.Written));
     }
 
     private static IReadOnlyList<double> Ratios(MountSetup setup, MountAxis axis, IReadOnlyList<double>? list, double? from, double? to, int points)

@@ -64,22 +64,7 @@ internal static class SimulateCommand
             MoveFiles.Write(folder, report, document);
         }
 
-        if (json)
-        {
-            host.Out.Write(document.Text());
-        }
-        else
-        {
-            MovePresenter.Write(new Page(host.Out, host.Colour, host.Columns), report, host.Written);
-        }
-
-        if (folder?.Problem is { } problem)
-        {
-            host.Error.WriteLine(problem.ToString());
-            return code == ExitCodes.OurFault ? code : ExitCodes.BadInput;
-        }
-
-        return code;
+        return Answer.Give(host, folder, json, document.Text, page => MovePresenter.Write(page, report, host.Written), code);
     }
 
     private static MoveReport Simulate(Host host, Request request, Scenario scenario, IReadOnlyList<MountAxis> axes, double step)

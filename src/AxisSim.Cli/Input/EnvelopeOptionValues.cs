@@ -1,4 +1,3 @@
-using System.Globalization;
 using AxisSim.Files.Scenarios;
 using AxisSim.Files.Units;
 
@@ -11,7 +10,6 @@ internal sealed class EnvelopeOptionValues(List<Problem> problems)
     public const int DefaultPoints = 8;
 
     private const int MostPoints = 200;
-    private const int MostThreads = 1024;
     private const double LongestRamp = 600.0;
     private const string RampExample = "--ramp \"0.3..6 s\"";
 
@@ -46,26 +44,7 @@ internal sealed class EnvelopeOptionValues(List<Problem> problems)
     }
 
     /// <summary>Number of ramps.</summary>
-    public int Points(string? text) => Whole("--points", text, DefaultPoints, 2, MostPoints, "--points 8");
-
-    /// <summary>Threads; 0 for as many as there are cores.</summary>
-    public int Threads(string? text) => Whole("--threads", text, 0, 1, MostThreads, "--threads 4, or nothing for all cores");
-
-    private int Whole(string option, string? text, int otherwise, int least, int most, string fix)
-    {
-        if (text is null)
-        {
-            return otherwise;
-        }
-
-        if (!int.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out int number) || number < least || number > most)
-        {
-            Add(option, $"\"{text}\"", string.Create(CultureInfo.InvariantCulture, $"a whole number from {least} to {most}"), fix);
-            return otherwise;
-        }
-
-        return number;
-    }
+    public int Points(string? text) => WholeNumber.Read(problems, "--points", text, DefaultPoints, 2, MostPoints, "--points 8");
 
     private void Add(string option, string found, string allowed, string fix) => problems.Add(new Problem(option, 0, 0, "", found, allowed, fix));
 }

@@ -13,7 +13,6 @@ internal sealed class MapOptionValues(List<Problem> problems)
 
     private const int MostAcross = 10_000;
     private const long MostCells = 4_000_000;
-    private const int MostThreads = 1024;
     private static readonly string[] Metrics = ["outcome", "margin", "settle", "duration", "temperature"];
 
     /// <summary>Columns and rows; zeros after a problem.</summary>
@@ -41,23 +40,6 @@ internal sealed class MapOptionValues(List<Problem> problems)
         }
 
         return (MapMetric)index;
-    }
-
-    /// <summary>Threads; 0 for as many as there are cores.</summary>
-    public int Threads(string? threads)
-    {
-        if (threads is null)
-        {
-            return 0;
-        }
-
-        if (!Whole(threads, out long number) || number is < 1 or > MostThreads)
-        {
-            Add("--threads", $"\"{threads}\"", "a whole number from 1 to 1024", "--threads 4, or nothing for all cores");
-            return 0;
-        }
-
-        return (int)number;
     }
 
     /// <summary>The part of the map to compute, from 1, and the number of parts.</summary>

@@ -14,6 +14,7 @@ internal sealed class OptionValues
     private const double ShortestStep = 0.1e-6;
     private const double LongestStep = 1e-3;
     private const double Slack = 1e-12;
+    private const int MostThreads = 1024;
 
     /// <summary>Problems found so far.</summary>
     public List<Problem> Problems { get; } = [];
@@ -60,6 +61,9 @@ internal sealed class OptionValues
 
         return reading.Si;
     }
+
+    /// <summary>Threads; 0 for as many as there are cores.</summary>
+    public int Threads(string? threads) => WholeNumber.Read(Problems, "--threads", threads, 0, 1, MostThreads, "--threads 4, or nothing for all cores");
 
     /// <summary>The date to print; today without the option.</summary>
     public DateOnly Date(string? date)

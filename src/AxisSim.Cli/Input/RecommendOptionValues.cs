@@ -1,4 +1,3 @@
-using System.Globalization;
 using AxisSim.Core.Recommendations;
 using AxisSim.Files.Keys;
 using AxisSim.Files.Scenarios;
@@ -60,29 +59,10 @@ internal sealed class RecommendOptionValues(List<Problem> problems)
     }
 
     /// <summary>Mounts to draw.</summary>
-    public int Samples(string? text) => Whole("--samples", text, DefaultSamples, 1, MostSamples, "--samples 200");
+    public int Samples(string? text) => WholeNumber.Read(problems, "--samples", text, DefaultSamples, 1, MostSamples, "--samples 200");
 
     /// <summary>Seed of the draw.</summary>
-    public int Seed(string? text) => Whole("--seed", text, 1, 0, int.MaxValue, "--seed 1");
-
-    /// <summary>Threads; 0 for as many as there are cores.</summary>
-    public int Threads(string? text) => Whole("--threads", text, 0, 1, 1024, "--threads 4, or nothing for all cores");
-
-    private int Whole(string option, string? text, int otherwise, int least, int most, string fix)
-    {
-        if (text is null)
-        {
-            return otherwise;
-        }
-
-        if (!int.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out int number) || number < least || number > most)
-        {
-            Add(option, $"\"{text}\"", string.Create(CultureInfo.InvariantCulture, $"a whole number from {least} to {most}"), fix);
-            return otherwise;
-        }
-
-        return number;
-    }
+    public int Seed(string? text) => WholeNumber.Read(problems, "--seed", text, 1, 0, int.MaxValue, "--seed 1");
 
     private void Add(string option, string found, string allowed, string fix) => problems.Add(new Problem(option, 0, 0, "", found, allowed, fix));
 }

@@ -17,7 +17,6 @@ internal sealed class ReductionOptionValues(List<Problem> problems)
     private const double LeastRatio = 0.1;
     private const double GreatestRatio = 100_000.0;
     private const double GreatestMargin = 90.0;
-    private const int MostThreads = 1024;
     private const string Allowed = "a total reduction from 0.1 to 100000, a plain number: motor turns per turn of the axis";
 
     /// <summary>A reduction at an end of the range; null when the option is left out or wrong.</summary>
@@ -82,10 +81,7 @@ internal sealed class ReductionOptionValues(List<Problem> problems)
     }
 
     /// <summary>Number of reductions.</summary>
-    public int Points(string? text) => Whole("--points", text, DefaultPoints, 2, MostPoints, "--points 11");
-
-    /// <summary>Threads; 0 for as many as there are cores.</summary>
-    public int Threads(string? text) => Whole("--threads", text, 0, 1, MostThreads, "--threads 4, or nothing for all cores");
+    public int Points(string? text) => WholeNumber.Read(problems, "--points", text, DefaultPoints, 2, MostPoints, "--points 11");
 
     /// <summary>Margin as a share.</summary>
     public double Margin(string? text, double otherwise)
@@ -132,22 +128,6 @@ internal sealed class ReductionOptionValues(List<Problem> problems)
         : NumberText.HasDecimalComma(text, NumberText.Length(text)) ? " (a comma is not a decimal point)"
         : NumberText.Length(text.Trim()) == 0 ? " (no number at its start)"
         : " (more than a number)";
-
-    private int Whole(string option, string? text, int otherwise, int least, int most, string fix)
-    {
-        if (text is null)
-        {
-            return otherwise;
-        }
-
-        if (!int.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out int number) || number < least || number > most)
-        {
-            Add(option, $"\"{text}\"", string.Create(CultureInfo.InvariantCulture, $"a whole number from {least} to {most}"), fix);
-            return otherwise;
-        }
-
-        return number;
-    }
 
     private void Add(string option, string found, string allowed, string fix) => problems.Add(new Problem(option, 0, 0, "", found, allowed, fix));
 }

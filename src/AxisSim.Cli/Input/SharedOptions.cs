@@ -23,6 +23,9 @@ internal static class SharedOptions
     /// <summary>Form of the output.</summary>
     public static Option<string> Format() => new("--format") { Description = "text for people (the default), or json for programs", HelpName = "FORM" };
 
+    /// <summary>How many threads.</summary>
+    public static Option<string> Threads() => new("--threads") { Description = "Threads to use (the default: all cores); the results do not depend on it", HelpName = "N" };
+
     /// <summary>Where to write files.</summary>
     public static Option<string> Out(string what) => new("--out") { Description = $"Folder for {what}; made if missing, files of the same names are replaced", HelpName = "DIR" };
 }

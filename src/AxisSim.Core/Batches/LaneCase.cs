@@ -11,8 +11,7 @@ namespace AxisSim.Core.Batches;
 internal sealed class LaneCase
 {
     private readonly BatchCase _item;
-    private readonly MovePlan _plan;
-    private readonly MotorPlan _shaftPlan;
+    private readonly LaneAxis _ready;
     private readonly double _ratio;
 
     public LaneCase(int index, BatchCase item, BatchOptions options)
@@ -21,48 +20,36 @@ internal sealed class LaneCase
         Settles = options.Depth == BatchDepth.Settling;
         _item = item;
         AxisModel model = item.Setup.Axis(item.Axis);
-        _plan = new MovePlan(item.Setup);
-        _shaftPlan = _plan.For(item.Axis, item.Setup.Move, model.Train.TotalRatio);
-        AxisParameters parameters = AxisAssembly.Parameters(item.Setup, item.Axis);
-        Choice = options.StepAsAsked ? new StepChoice(options.StepSeconds, null) : StepChoice.For(options.StepSeconds, model, parameters, _shaftPlan);
-        if (!Choice.Workable)
-        {
-            return;
-        }
-
-        Features = LaneRows.Features(item.Setup, item.Axis, parameters);
         _ratio = model.Train.TotalRatio;
-        Terms = LaneRows.Terms(item.Setup, item.Axis);
-        Parameters = LaneRows.Parameters(item.Setup, item.Axis, parameters, Choice.StepSeconds);
-        Start = LaneRows.Start(item.Setup, item.Axis, _plan, _shaftPlan, parameters, Parameters);
+        _ready = new LaneAxis(item.Setup, item.Axis, new MovePlan(item.Setup), options.StepSeconds, options.StepAsAsked);
         Key = new TeamKey(Numbers(model));
     }
 
     public int Index { get; }
 
-    public StepChoice Choice { get; }
+    public StepChoice Choice => _ready.Choice;
 
-    public LaneFeatures Features { get; }
+    public LaneFeatures Features => _ready.Features;
 
-    public LaneTerms Terms { get; }
+    public LaneTerms Terms => _ready.Terms;
 
-    public LaneParameters Parameters { get; }
+    public LaneParameters Parameters => _ready.Parameters;
 
-    public LaneState Start { get; }
+    public LaneState Start => _ready.Start;
 
     /// <summary>Equal for cases that get the same commands, sky and plan.</summary>
-    public TeamKey? Key { get; }
+    public TeamKey Key { get; }
 
-    public double SlewSeconds => _plan.SlewSeconds;
+    public double SlewSeconds => _ready.Plan.SlewSeconds;
 
     /// <summary>Whether settling and heat are asked for.</summary>
     public bool Settles { get; }
 
     /// <summary>Time to which it is run, s.</summary>
-    public double UntilSeconds => Settles ? _plan.EndSeconds : _plan.SlewSeconds + Arrival.BeyondSeconds;
+    public double UntilSeconds => Settles ? _ready.Plan.EndSeconds : _ready.Plan.SlewSeconds + Arrival.BeyondSeconds;
 
     /// <summary>Planned angle of the axis at a time not before that of the last call with the same cursor, rad.</summary>
-    public double PlanAtAxis(double seconds, ref int cursor) => _shaftPlan.Position(seconds, ref cursor) / _ratio;
+    public double PlanAtAxis(double seconds, ref int cursor) => _ready.ShaftPlan.Position(seconds, ref cursor) / _ratio;
 
     /// <summary>A case that failed.</summary>
     public BatchResult Result(BatchEnd end, double seconds) => new(end, seconds, SlewSeconds, double.NaN, double.NaN);
@@ -80,13 +67,13 @@ internal sealed class LaneCase
         double? settled = judge.Within(errors, step, judge.Rest(errors, step), judge.ToleranceRadians);
         StepperMotor motor = _item.Setup.Axis(_item.Axis).Motor;
         var heat = new WindingHeat(_item.Setup.Disturbances.AmbientCelsius, motor.ThermalResistanceKelvinPerWatt, motor.ThermalTimeConstantSeconds);
-        double watts = state.SlewColdJoules / Math.Max(_shaftPlan.SlewSeconds, step);
+        double watts = state.SlewColdJoules / Math.Max(_ready.ShaftPlan.SlewSeconds, step);
         return new BatchResult(settled is null ? BatchEnd.DoesNotSettle : BatchEnd.Arrives, double.NaN, SlewSeconds, settled ?? double.NaN, heat.Balance(watts));
     }
 
-    public LaneCommands Commands() => new(_item.Setup.Axis(_item.Axis), _shaftPlan, _item.Setup.Disturbances.SyncProbe, Choice.StepSeconds);
+    public LaneCommands Commands() => _ready.Commands();
 
-    public LaneSkies Skies() => new(_item.Setup, _item.Axis, _plan);
+    public LaneSkies Skies() => _ready.Skies();
 
     private IEnumerable<double> Numbers(AxisModel model)
     {
@@ -96,8 +83,8 @@ internal sealed class LaneCase
             model.Motor.RotorTeeth, model.Drive.ChangeoverRadiansPerSecond, model.Drive.CurrentFallDelaySeconds, model.Drive.MicrostepsPerFullStep, UntilSeconds, wind.SyncProbe ? 1.0 : 0.0, model.Drive.DampingNewtonMetreSecondsPerRadian != 0.0 ? 1.0 : 0.0,
             wind.WindMetresPerSecond, wind.AirDensityKilogramsPerCubicMetre, wind.DragCoefficient, wind.AreaSquareMetres, wind.LeverMetres, wind.GustMetresPerSecond,
             wind.GustStartSeconds, wind.GustSeconds, wind.TurbulenceIntensity, wind.TurbulenceLengthMetres, wind.TurbulenceSeed,
-            .. _shaftPlan.Numbers,
-            .. _plan.At(_item.Axis == Sky.MountAxis.Polar ? Sky.MountAxis.Declination : Sky.MountAxis.Polar).Numbers,
+            .. _ready.ShaftPlan.Numbers,
+            .. _ready.Plan.At(_item.Axis == Sky.MountAxis.Polar ? Sky.MountAxis.Declination : Sky.MountAxis.Polar).Numbers,
         ];
     }
 }

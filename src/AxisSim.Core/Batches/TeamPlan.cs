@@ -22,7 +22,7 @@ internal sealed record TeamPlan(IReadOnlyList<LaneCase> Cases, bool Shared)
         {
             int most = Most(alike.Count(), alike.First().Settles ? MostSettling : MostLanes, width, threads);
             var left = new List<LaneCase>();
-            foreach (var same in alike.GroupBy(c => c.Key!))
+            foreach (var same in alike.GroupBy(c => c.Key))
             {
                 LaneCase[] group = [.. same];
                 if (2 * group.Length < width || group.Length == 1)

@@ -42,20 +42,20 @@ internal sealed class MoveRun
 
     public MoveRun(MountSetup setup, MountAxis axis, MovePlan plan, double askedStepSeconds)
     {
-        AxisModel model = setup.Axis(axis);
+        var ready = new LaneAxis(setup, axis, plan, askedStepSeconds);
         Plan = plan;
-        ShaftPlan = plan.For(axis, setup.Move, model.Train.TotalRatio);
-        Parameters = AxisAssembly.Parameters(setup, axis);
-        Choice = StepChoice.For(askedStepSeconds, model, Parameters, ShaftPlan);
+        ShaftPlan = ready.ShaftPlan;
+        Parameters = ready.Mechanics;
+        Choice = ready.Choice;
         _step = Choice.StepSeconds;
-        _shaft = Parameters.ShaftInertia > 0.0;
+        _shaft = ready.Features.Shaft;
         _load = new MoveLoad(setup, axis, plan);
-        _features = LaneRows.Features(setup, axis, Parameters);
-        _terms = LaneRows.Terms(setup, axis);
-        _skies = new LaneSkies(setup, axis, plan);
-        _commands = new LaneCommands(model, ShaftPlan, setup.Disturbances.SyncProbe, _step);
-        _p = LaneRows.Parameters(setup, axis, Parameters, _step);
-        _state = LaneRows.Start(setup, axis, plan, ShaftPlan, Parameters, _p);
+        _features = ready.Features;
+        _terms = ready.Terms;
+        _skies = ready.Skies();
+        _commands = ready.Commands();
+        _p = ready.Parameters;
+        _state = ready.Start;
     }
 
     public MovePlan Plan { get; }

@@ -17,7 +17,8 @@ internal sealed class WindTorque
     public WindTorque(Disturbances disturbances)
     {
         wind = disturbances;
-        torquePerPressure = disturbances.DragCoefficient * disturbances.AreaSquareMetres * disturbances.LeverMetres;
+        torquePerPressure = TorquePerPressure(disturbances);
+        IsZero = Calm(disturbances);
         if (disturbances.WindMetresPerSecond != 0.0 && disturbances.TurbulenceIntensity > 0.0)
         {
             turbulence = new(
@@ -26,7 +27,11 @@ internal sealed class WindTorque
     }
 
     /// <summary>Whether there is no torque at any time.</summary>
-    public bool IsZero => torquePerPressure == 0.0 || (wind.WindMetresPerSecond == 0.0 && wind.GustMetresPerSecond == 0.0);
+    public bool IsZero { get; }
+
+    /// <summary>Whether disturbances have no wind torque at any time.</summary>
+    public static bool Calm(Disturbances disturbances) =>
+        TorquePerPressure(disturbances) == 0.0 || (disturbances.WindMetresPerSecond == 0.0 && disturbances.GustMetresPerSecond == 0.0);
 
     /// <summary>Whether the torque is the same at all times.</summary>
     public bool IsSteady => IsZero || (wind.GustMetresPerSecond == 0.0 && turbulence is null);
@@ -50,4 +55,6 @@ internal sealed class WindTorque
     [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveOptimization)]
     public double At(double seconds) =>
         IsZero ? 0.0 : torquePerPressure * Pressure(wind.AirDensityKilogramsPerCubicMetre, SpeedAt(seconds));
+
+    private static double TorquePerPressure(Disturbances disturbances) => disturbances.DragCoefficient * disturbances.AreaSquareMetres * disturbances.LeverMetres;
 }

@@ -18,9 +18,6 @@ public static class EnvelopeStudy
 
     private const double GreatestMotorSpeed = 1e5;
 
-    /// <summary>A bound that is a whole number of resolutions but for rounding counts as one.</summary>
-    private const double Slack = 1e-9;
-
     /// <summary>The answers, in the order of the cases.</summary>
     public static IReadOnlyList<SafeRate> Run(IReadOnlyList<EnvelopeCase> cases, MountAxis axis, EnvelopeOptions options)
     {
@@ -37,7 +34,7 @@ public static class EnvelopeStudy
             if (asked.Length == 0)
             {
                 options.Progress?.Invoke(1.0);
-                return [.. items.Select(item => item.Result(resolution))];
+                return [.. items.Select(item => item.Search.Result(item.Case.RampSeconds))];
             }
 
             BatchCase[] batch = [.. asked.Select(question => new BatchCase(With(question.Item.Case.Setup, axis, question.Item.Case.RampSeconds, question.Rate * resolution), axis))];
@@ -51,7 +48,7 @@ public static class EnvelopeStudy
             });
             for (int i = 0; i < asked.Length; i++)
             {
-                asked[i].Item.Take(asked[i].Rate, results[i].End);
+                asked[i].Item.Search.Take(asked[i].Rate, results[i].End);
             }
         }
     }
@@ -120,48 +117,14 @@ public static class EnvelopeStudy
         return low;
     }
 
-    private sealed class Item
+    private sealed class Item(EnvelopeCase one, MountAxis axis, double resolution)
     {
-        private readonly Dictionary<int, BatchEnd> ends = [];
-        private readonly double top;
-        private readonly EnvelopeLimit topLimit;
+        public EnvelopeCase Case { get; } = one;
 
-        public Item(EnvelopeCase one, MountAxis axis, double resolution)
-        {
-            Case = one;
-            (top, topLimit) = Top(one.Setup, axis, one.RampSeconds);
-            double start = Math.Max(one.LeastRadiansPerSecond, one.Setup.Axis(axis).Motion.StartRateRadiansPerSecond);
-            int least = Math.Max(1, (int)Math.Ceiling((start / resolution) - Slack));
-            Search = new RateSearch(least, (int)Math.Floor(Math.Clamp((top / resolution) + Slack, 0.0, 1e9)), one.AlsoTryRadiansPerSecond is { } own ? (int)Math.Floor((own / resolution) + Slack) : null);
-        }
-
-        public EnvelopeCase Case { get; }
-
-        public RateSearch Search { get; }
-
-        public void Take(int rate, BatchEnd end)
-        {
-            ends[rate] = end;
-            Search.Take(rate, end == BatchEnd.Arrives);
-        }
-
-        public SafeRate Result(double resolution)
-        {
-            int? bad = Search.FirstBad;
-            int[] above = [.. Search.Answers.Where(answer => answer.Value && answer.Key > bad).Select(answer => answer.Key)];
-            return new SafeRate
-            {
-                RampSeconds = Case.RampSeconds,
-                RateRadiansPerSecond = Search.LastGood * resolution ?? double.NaN,
-                Limit = bad is null ? topLimit : EnvelopeLimit.Fails,
-                TopRadiansPerSecond = top,
-                TopLimit = topLimit,
-                FirstFailingRadiansPerSecond = bad * resolution ?? double.NaN,
-                Failure = bad is { } first ? ends[first] : null,
-                LeastTriedRadiansPerSecond = ends.Count > 0 ? ends.Keys.Min() * resolution : double.NaN,
-                Tried = ends.Count,
-                Island = above.Length > 0 ? new RateIsland(above[0] * resolution, above[^1] * resolution) : null,
-            };
-        }
+        public SafeRateSearch Search { get; } = new(
+            resolution,
+            Math.Max(one.LeastRadiansPerSecond, one.Setup.Axis(axis).Motion.StartRateRadiansPerSecond),
+            Top(one.Setup, axis, one.RampSeconds),
+            one.AlsoTryRadiansPerSecond);
     }
 }

@@ -47,10 +47,7 @@ internal sealed class LaneCommands
     /// <summary>Steps given out so far.</summary>
     public long Index => _index;
 
-    /// <summary>Planned shaft angle now, rad.</summary>
-    public double PlanRadians => _now;
-
-    /// <summary>The same in full steps.</summary>
+    /// <summary>Planned shaft angle now, full steps.</summary>
     public double PlanFullSteps => _stepsPerRadian * _now;
 
     public bool FullStepping => _command.FullStepping;

@@ -174,7 +174,7 @@ internal static class LaneRows
         PeriodicError error = setup.Axis(axis).Train.Worm.PeriodicError;
         IReadOnlyList<double> gravity = axis == MountAxis.Polar ? setup.Load.PolarGravity : setup.Load.DeclinationGravity;
         bool moves = OtherMoves(setup, axis);
-        bool outside = moves || gravity.Any(k => k != 0.0) || !new WindTorque(setup.Disturbances).IsZero;
+        bool outside = moves || gravity.Any(k => k != 0.0) || !WindTorque.Calm(setup.Disturbances);
         return new LaneTerms(
             outside,
             moves,

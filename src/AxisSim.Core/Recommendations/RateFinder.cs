@@ -26,7 +26,7 @@ internal sealed class RateFinder(BatchAsker ask, double margin, double resolutio
             (Item Item, int Rate)[] asked = [.. items.SelectMany(item => item.Search.Next().Select(rate => (item, rate)))];
             if (asked.Length == 0)
             {
-                return [.. items.Select(item => item.Result())];
+                return [.. items.Select(item => item.Search.Result(item.RampSeconds))];
             }
 
             // The same plan next to each other: all loads of one rate of one setting.
@@ -35,60 +35,24 @@ internal sealed class RateFinder(BatchAsker ask, double margin, double resolutio
             for (int i = 0; i < asked.Length; i++)
             {
                 BatchEnd end = results.Skip(i * loads.Count).Take(loads.Count).Select(result => result.End).FirstOrDefault(end => end != BatchEnd.Arrives, BatchEnd.Arrives);
-                asked[i].Item.Take(asked[i].Rate, end);
+                asked[i].Item.Search.Take(asked[i].Rate, end);
             }
         }
     }
 
-    private sealed class Item
+    private sealed class Item(RateQuestion question, IReadOnlyList<LoadCase> loads, double resolution)
     {
-        private readonly Dictionary<int, BatchEnd> ends = [];
-        private readonly RateQuestion question;
-        private readonly double resolution;
-        private readonly double top;
-        private readonly EnvelopeLimit topLimit;
+        public double RampSeconds => question.Settings.RampSeconds;
 
-        public Item(RateQuestion question, IReadOnlyList<LoadCase> loads, double resolution)
-        {
-            (this.question, this.resolution) = (question, resolution);
-            const double Slack = 1e-9;
-            AxisModel model = question.Settings.Apply(question.Setup, loads[0].Move.Axis).Axis(loads[0].Move.Axis);
-            (top, topLimit) = loads.Select(load => EnvelopeStudy.Top(question.Settings.Apply(load.Move.Apply(question.Setup), load.Move.Axis), load.Move.Axis, question.Settings.RampSeconds)).MaxBy(one => one.RateRadiansPerSecond);
-            int least = Math.Max(1, (int)Math.Ceiling((model.Motion.StartRateRadiansPerSecond / resolution) - Slack));
-            Search = new RateSearch(least, (int)Math.Floor(Math.Clamp((top / resolution) + Slack, 0.0, 1e9)));
-        }
-
-        public RateSearch Search { get; }
+        public SafeRateSearch Search { get; } = new(
+            resolution,
+            question.Settings.Apply(question.Setup, loads[0].Move.Axis).Axis(loads[0].Move.Axis).Motion.StartRateRadiansPerSecond,
+            loads.Select(load => EnvelopeStudy.Top(question.Settings.Apply(load.Move.Apply(question.Setup), load.Move.Axis), load.Move.Axis, question.Settings.RampSeconds)).MaxBy(one => one.RateRadiansPerSecond));
 
         public BatchCase Case(LoadCase load, int rate, double margin)
         {
             AxisSettings settings = question.Settings with { SlewRateRadiansPerSecond = rate * resolution };
             return load.With(question.Setup, settings, margin, ProbeRadians(settings));
-        }
-
-        public void Take(int rate, BatchEnd end)
-        {
-            ends[rate] = end;
-            Search.Take(rate, end == BatchEnd.Arrives);
-        }
-
-        public SafeRate Result()
-        {
-            int? bad = Search.FirstBad;
-            int[] above = [.. Search.Answers.Where(answer => answer.Value && answer.Key > bad).Select(answer => answer.Key)];
-            return new SafeRate
-            {
-                RampSeconds = question.Settings.RampSeconds,
-                RateRadiansPerSecond = Search.LastGood * resolution ?? double.NaN,
-                Limit = bad is null ? topLimit : EnvelopeLimit.Fails,
-                TopRadiansPerSecond = top,
-                TopLimit = topLimit,
-                FirstFailingRadiansPerSecond = bad * resolution ?? double.NaN,
-                Failure = bad is { } first ? ends[first] : null,
-                LeastTriedRadiansPerSecond = ends.Count > 0 ? ends.Keys.Min() * resolution : double.NaN,
-                Tried = ends.Count,
-                Island = above.Length > 0 ? new RateIsland(above[0] * resolution, above[^1] * resolution) : null,
-            };
         }
     }
 }

@@ -28,7 +28,7 @@ internal static class FailureStudy
             asked.Add(Counterfactual.RigidClutch);
         }
 
-        if (!new WindTorque(setup.Disturbances).IsZero)
+        if (!WindTorque.Calm(setup.Disturbances))
         {
             asked.Add(Counterfactual.WithoutWind);
         }
