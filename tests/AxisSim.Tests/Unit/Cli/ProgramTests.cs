@@ -3,6 +3,7 @@ using AxisSim.Cli;
 using AxisSim.Cli.Output;
 using AxisSim.Cli.Text.Moves;
 using AxisSim.Tests.Golden;
+using static AxisSim.Tests.Unit.Cli.InProcess;
 
 namespace AxisSim.Tests.Unit.Cli;
 
@@ -249,12 +250,5 @@ public sealed class ProgramTests : IDisposable
     private sealed class ClosedWriter : StringWriter
     {
         public override void Flush() => throw new UnauthorizedAccessException("Access to the path is denied.");
-    }
-
-    private static (int Code, string Output, string Error) Run(params string[] args)
-    {
-        using StringWriter output = new() { NewLine = "\n" }, error = new() { NewLine = "\n" };
-        int code = Program.Run(args, output, error);
-        return (code, output.ToString(), error.ToString());
     }
 }

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using AxisSim.Cli;
 using AxisSim.Tests.Golden;
+using static AxisSim.Tests.Unit.Cli.InProcess;
 
 namespace AxisSim.Tests.Unit.Cli;
 
@@ -98,11 +99,4 @@ public sealed class ReportProgramTests : IDisposable
     }
 
     private static string Today() => DateTime.Now.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
-
-    private static (int Code, string Output, string Error) Run(params string[] args)
-    {
-        using StringWriter output = new() { NewLine = "\n" }, error = new() { NewLine = "\n" };
-        int code = Program.Run(args, output, error);
-        return (code, output.ToString(), error.ToString());
-    }
 }

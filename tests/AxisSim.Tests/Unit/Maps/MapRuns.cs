@@ -14,11 +14,7 @@ internal static class MapRuns
     /// <summary>Holds the edge: a ramp of some milliseconds stalls.</summary>
     public static readonly string[] Ranges = ["--x", "polar.motion.ramp_time=log 0.004..0.4 s", "--y", "polar.drive.slew_current=0.3..1.5 A"];
 
-    public static (int Code, string Output, string Error) Run(params string[] args)
-    {
-        using StringWriter output = new() { NewLine = "\n" }, error = new() { NewLine = "\n" };
-        return (Program.Run(args, output, error), output.ToString(), error.ToString());
-    }
+    public static (int Code, string Output, string Error) Run(params string[] args) => Cli.InProcess.Run(args);
 
     public static (int Code, string Output, string Error) RunStopped(params string[] args)
     {
