@@ -3,13 +3,15 @@ using AxisSim.Core.Lanes;
 using AxisSim.Core.Motion;
 using AxisSim.Core.Motors;
 using AxisSim.Core.Outcomes;
-using AxisSim.Core.Studies;
 
 namespace AxisSim.Core.Batches;
 
 /// <summary>A case made ready for a lane.</summary>
 internal sealed class LaneCase
 {
+    /// <summary>Where only the outcome is asked for, time watched beyond the slew, s: a rotor that goes through the target has shown it by then.</summary>
+    private const double BeyondSeconds = 0.3;
+
     private readonly BatchCase _item;
     private readonly LaneAxis _ready;
     private readonly double _ratio;
@@ -46,7 +48,7 @@ internal sealed class LaneCase
     public bool Settles { get; }
 
     /// <summary>Time to which it is run, s.</summary>
-    public double UntilSeconds => Settles ? _ready.Plan.EndSeconds : _ready.Plan.SlewSeconds + Arrival.BeyondSeconds;
+    public double UntilSeconds => Settles ? _ready.Plan.EndSeconds : _ready.Plan.SlewSeconds + BeyondSeconds;
 
     /// <summary>Planned angle of the axis at a time not before that of the last call with the same cursor, rad.</summary>
     public double PlanAtAxis(double seconds, ref int cursor) => _ready.ShaftPlan.Position(seconds, ref cursor) / _ratio;

@@ -1,4 +1,5 @@
 using AxisSim.Core.Batches;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Studies;
 
 namespace AxisSim.Core.Recommendations;
@@ -12,6 +13,6 @@ public sealed record LoadCase(CheckMove Move, ToleranceFactors Factors)
     internal BatchCase With(MountSetup setup, AxisSettings settings, double loadFactor, double mostRadians = double.PositiveInfinity)
     {
         MountSetup own = Move.Shortened(mostRadians).Apply(settings.Apply(setup, Move.Axis));
-        return new BatchCase(Arrival.Loaded(Factors.Apply(own, Move.Axis), Move.Axis, loadFactor), Move.Axis);
+        return new BatchCase(Factors.Apply(own, Move.Axis).Loaded(Move.Axis, loadFactor), Move.Axis);
     }
 }

@@ -1,3 +1,4 @@
+using AxisSim.Core.Questions;
 using AxisSim.Core.Batches;
 using AxisSim.Core.Sky;
 
@@ -56,7 +57,7 @@ public static class RecommendStudy
         ArgumentNullException.ThrowIfNull(options);
         CheckMove own = CheckMoves.Of(setup, axis, options.LatitudeRadians)[0];
         AxisSettings settings = AxisSettings.Of(setup, axis);
-        var ask = new BatchAsker(options.Threads, options.StepSeconds, null, options.Stop);
+        var ask = new Asker(new QuestionOptions { Threads = options.Threads, StepSeconds = options.StepSeconds, Stop = options.Stop });
         return ask.Ask([.. Enumerable.Range(0, ToleranceFactors.Corners).Select(mask => new LoadCase(own, ToleranceFactors.Corner(options.Tolerances, mask)).With(setup, settings, options.LoadFactor))])
             .Count(result => result.End != BatchEnd.Arrives);
     }

@@ -3,6 +3,7 @@ using AxisSim.Core.Gearing;
 using AxisSim.Core.Motion;
 using AxisSim.Core.Motors;
 using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Core.Studies;
@@ -16,8 +17,14 @@ public sealed record MoveOptions
     /// <summary>Keep every step in the trace instead of some thousands of samples.</summary>
     public bool FullTrace { get; init; }
 
-    /// <summary>Search the load factor, or the cause and the cures of a failure.</summary>
+    /// <summary>Search how near the edge is in load and rate, and the cause and the cures of a failure.</summary>
     public bool Explain { get; init; } = true;
+
+    /// <summary>Threads for these searches; 0 takes as many as there are cores. The results do not depend on it.</summary>
+    public int Threads { get; init; }
+
+    /// <summary>Ends these searches early with an exception.</summary>
+    public CancellationToken Stop { get; init; }
 
     /// <summary>Called with what is being done and its share done, 0 to 1; from several threads at once.</summary>
     public Action<string, double>? Progress { get; init; }
@@ -39,7 +46,11 @@ public sealed record BrokenRun(string Quantity, double TimeSeconds, double LastG
 /// <param name="Diagnosis">Cause and cures; null when it arrives or was not asked for.</param>
 /// <param name="Step">The step in use, and why.</param>
 /// <param name="Broken">Set when the run was stopped by a number that is not finite.</param>
-public sealed record AxisResult(AxisOutcome Outcome, Trace Trace, TorqueSpeedCurves Curves, Diagnosis? Diagnosis, StepChoice Step, BrokenRun? Broken);
+public sealed record AxisResult(AxisOutcome Outcome, Trace Trace, TorqueSpeedCurves Curves, Diagnosis? Diagnosis, StepChoice Step, BrokenRun? Broken)
+{
+    /// <summary>How near the edge is in slew rate; null when it was not asked for.</summary>
+    public GreatestRate? Rates { get; init; }
+}
 
 /// <summary>Simulates the move of one axis and explains its outcome.</summary>
 public static class MoveStudy
@@ -85,16 +96,12 @@ public static class MoveStudy
             return new AxisResult(outcome, record.Trace, curves, null, run.Choice, broken);
         }
 
-        double step = run.Choice.StepSeconds;
-        if (outcome.Verdict is Verdict.Arrives or Verdict.DoesNotSettle)
-        {
-            options.Progress?.Invoke("searching the load factor", 0.0);
-            LoadFactor factor = LoadFactorStudy.Of(setup, axis, step, share => options.Progress?.Invoke("searching the load factor", share));
-            return new AxisResult(outcome with { LoadFactor = factor }, record.Trace, curves, null, run.Choice, null);
-        }
-
-        Diagnosis diagnosis = FailureStudy.Run(setup, axis, outcome, curves, step, share => options.Progress?.Invoke("searching cause and cure", share));
-        return new AxisResult(outcome, record.Trace, curves, diagnosis, run.Choice, null);
+        bool arrives = outcome.Verdict is Verdict.Arrives or Verdict.DoesNotSettle;
+        string doing = arrives ? "looking for the edge" : "searching cause and cure";
+        options.Progress?.Invoke(doing, 0.0);
+        MoveAnswers answers = MoveAnswers.Of(
+            setup, axis, arrives, new QuestionOptions { StepSeconds = run.Choice.StepSeconds, Threads = options.Threads, Stop = options.Stop }, share => options.Progress?.Invoke(doing, share));
+        return new AxisResult(outcome with { LoadFactor = answers.LoadFactor }, record.Trace, curves, answers.Diagnosis, run.Choice, null) { Rates = answers.Rates };
     }
 
     private static AxisOutcome Judge(MountSetup setup, MountAxis axis, MovePlan plan, MoveRun run, MoveRecord record, double? jump, TorqueSpeedCurves curves)
