@@ -1,8 +1,13 @@
 using AxisSim.Core.Dynamics;
-using AxisSim.Core.Lanes;
 using AxisSim.Core.Motion;
 using AxisSim.Core.Motors;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
+using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping.Jobs;
+using AxisSim.Core.Stepping.Lanes;
+using AxisSim.Core.Stepping;
+using AxisSim.Core.Studies;
 
 namespace AxisSim.Core.Batches;
 

@@ -1,5 +1,6 @@
 using AxisSim.Core.Motion;
 using AxisSim.Core.Motors;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;

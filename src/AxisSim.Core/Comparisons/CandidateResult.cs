@@ -1,4 +1,4 @@
-using AxisSim.Core.Envelopes;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;

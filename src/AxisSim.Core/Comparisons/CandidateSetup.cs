@@ -1,8 +1,10 @@
 using AxisSim.Core.Drives;
 using AxisSim.Core.Gearing;
 using AxisSim.Core.Motors;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping.Jobs;
 
 namespace AxisSim.Core.Comparisons;
 

@@ -1,8 +1,9 @@
 using AxisSim.Core.Batches;
 using AxisSim.Core.Envelopes;
+using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
-using AxisSim.Core.Studies;
 
 namespace AxisSim.Core.Comparisons;
 

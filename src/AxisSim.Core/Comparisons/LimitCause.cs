@@ -1,7 +1,9 @@
 using AxisSim.Core.Batches;
 using AxisSim.Core.Envelopes;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping.Jobs;
 
 namespace AxisSim.Core.Comparisons;
 

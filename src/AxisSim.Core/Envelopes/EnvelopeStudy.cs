@@ -1,6 +1,8 @@
 using AxisSim.Core.Batches;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping.Jobs;
 
 namespace AxisSim.Core.Envelopes;
 

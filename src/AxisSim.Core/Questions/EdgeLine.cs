@@ -1,4 +1,5 @@
 using AxisSim.Core.Batches;
+using AxisSim.Core.Studies;
 
 namespace AxisSim.Core.Questions;
 

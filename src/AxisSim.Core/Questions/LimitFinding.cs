@@ -1,5 +1,3 @@
-using AxisSim.Core.Batches;
-
 namespace AxisSim.Core.Questions;
 
 /// <summary>How a failing move ends when one thing is changed.</summary>

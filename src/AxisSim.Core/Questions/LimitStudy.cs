@@ -1,5 +1,5 @@
 using AxisSim.Core.Batches;
-using AxisSim.Core.Sky;
+using AxisSim.Core.Studies;
 
 namespace AxisSim.Core.Questions;
 

@@ -1,5 +1,7 @@
 using AxisSim.Core.Batches;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Studies;
 
 namespace AxisSim.Core.Questions;
 
@@ -51,7 +53,7 @@ internal sealed class RateSearch
     /// <summary>The search over the scenario's own ramp, from its start rate to where rates end, the present rate among those tried.</summary>
     public static RateSearch Of(MountSetup setup, MountAxis axis, double? resolution = null)
     {
-        Motion.AxisMotion motion = setup.Axis(axis).Motion;
+        AxisMotion motion = setup.Axis(axis).Motion;
         double seconds = motion.RampInUseSeconds;
         return new RateSearch(
             resolution ?? Resolution(motion.SlewRateRadiansPerSecond), seconds, motion.StartRateRadiansPerSecond, RateCap.Of(setup, axis, seconds), motion.SlewRateRadiansPerSecond);

@@ -1,9 +1,11 @@
-using AxisSim.Core.Dynamics;
 using AxisSim.Core.Drives;
 using AxisSim.Core.Gearing;
 using AxisSim.Core.Motion;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Payloads;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping.Jobs;
+using AxisSim.Core.Studies;
 
 namespace AxisSim.Core.Questions;
 
@@ -22,11 +24,11 @@ public static class SetupEdits
 
     /// <summary>Another ramp, as a time, s.</summary>
     public static MountSetup WithRampTime(this MountSetup setup, MountAxis axis, double seconds) =>
-        Edit(setup, axis, model => model with { Motion = model.Motion with { RampSeconds = seconds, AccelerationRadiansPerSecondSquared = null } });
+        Edit(setup, axis, model => model with { Motion = model.Motion with { Ramp = Ramp.OfSeconds(seconds) } });
 
     /// <summary>Another ramp, as a greatest acceleration, rad/s2 at the axis.</summary>
     public static MountSetup WithAcceleration(this MountSetup setup, MountAxis axis, double radiansPerSecondSquared) =>
-        Edit(setup, axis, model => model with { Motion = model.Motion with { RampSeconds = null, AccelerationRadiansPerSecondSquared = radiansPerSecondSquared } });
+        Edit(setup, axis, model => model with { Motion = model.Motion with { Ramp = Ramp.OfAcceleration(radiansPerSecondSquared) } });
 
     /// <summary>Another slew current, A peak.</summary>
     public static MountSetup WithSlewCurrent(this MountSetup setup, MountAxis axis, double amperes) => WithDrive(setup, axis, drive => drive with { SlewCurrentAmperes = amperes });

@@ -1,4 +1,6 @@
 using AxisSim.Core.Batches;
+using AxisSim.Core.Comparisons;
+using AxisSim.Core.Studies;
 
 namespace AxisSim.Core.Questions;
 

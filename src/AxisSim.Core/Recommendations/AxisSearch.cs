@@ -1,8 +1,11 @@
 using AxisSim.Core.Batches;
-using AxisSim.Core.Envelopes;
-using AxisSim.Core.Motion;
+using AxisSim.Core.Comparisons;
+using AxisSim.Core.Motors;
+using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping.Jobs;
 
 namespace AxisSim.Core.Recommendations;
 

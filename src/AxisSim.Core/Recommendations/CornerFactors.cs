@@ -1,4 +1,5 @@
 using AxisSim.Core.Batches;
+using AxisSim.Core.Comparisons;
 using AxisSim.Core.Questions;
 
 namespace AxisSim.Core.Recommendations;

@@ -1,3 +1,5 @@
+using AxisSim.Core.Outcomes;
+
 namespace AxisSim.Core.Recommendations;
 
 /// <summary>The points of which none is beaten in everything at once, and the choice among them.</summary>

@@ -1,5 +1,8 @@
-using AxisSim.Core.Questions;
 using AxisSim.Core.Batches;
+using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
+using AxisSim.Core.Stepping.Jobs;
 
 namespace AxisSim.Core.Recommendations;
 

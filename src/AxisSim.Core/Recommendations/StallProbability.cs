@@ -1,6 +1,8 @@
-using AxisSim.Core.Questions;
 using AxisSim.Core.Batches;
-using AxisSim.Core.Dynamics;
+using AxisSim.Core.Mount;
+using AxisSim.Core.Numerics;
+using AxisSim.Core.Questions;
+using AxisSim.Core.Stepping.Jobs;
 
 namespace AxisSim.Core.Recommendations;
 

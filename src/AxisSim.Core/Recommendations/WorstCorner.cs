@@ -1,4 +1,9 @@
+using AxisSim.Core.Batches;
+using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Questions;
+using AxisSim.Core.Stepping.Jobs;
+
 namespace AxisSim.Core.Recommendations;
 
 /// <summary>The corner of the tolerances at which settings have the least to spare.</summary>

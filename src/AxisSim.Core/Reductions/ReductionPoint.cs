@@ -1,7 +1,6 @@
 using AxisSim.Core.Batches;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Questions;
-using AxisSim.Core.Studies;
 
 namespace AxisSim.Core.Reductions;
 

@@ -1,8 +1,8 @@
-using AxisSim.Core.Questions;
 using AxisSim.Core.Batches;
-using AxisSim.Core.Envelopes;
-using AxisSim.Core.Motion;
+using AxisSim.Core.Comparisons;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
 

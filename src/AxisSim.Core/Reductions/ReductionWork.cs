@@ -1,4 +1,5 @@
-using AxisSim.Core.Motion;
+using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 
@@ -68,7 +69,7 @@ internal sealed class ReductionWork
         AxisMotion motion = Model.Motion;
         double most = Math.Min(motion.SlewRateRadiansPerSecond, ReductionStudy.AccelerationRateShare * Facts.RateRadiansPerSecond);
         AccelerationRate = Math.Max(Rates.Bad is null ? most : Math.Min(most, safe), motion.StartRateRadiansPerSecond);
-        double top = (motion with { SlewRateRadiansPerSecond = AccelerationRate, RampSeconds = SwingSeconds, AccelerationRadiansPerSecondSquared = null }).PeakAcceleration;
+        double top = (motion with { SlewRateRadiansPerSecond = AccelerationRate, Ramp = Ramp.OfSeconds(SwingSeconds) }).PeakAcceleration;
         Accelerations = ValueSearch.Around(0.0, Math.Min(0.8 * Facts.AccelerationRadiansPerSecondSquared, top), top);
     }
 
