@@ -75,6 +75,7 @@ internal static class SimulateCommand
             {
                 StepSeconds = step,
                 FullTrace = request.Full,
+                Stop = host.Stop,
                 Progress = (doing, share) =>
                 {
                     host.Stop.ThrowIfCancellationRequested();
@@ -83,6 +84,6 @@ internal static class SimulateCommand
             }),
             host.Stop))];
         Task.WaitAll(runs, host.Stop);
-        return MoveWork.Report(scenario, request.File, request.Settings, step, [.. runs.Select(run => run.Result)]);
+        return MoveWork.Report(scenario, request.File, request.Settings, step, [.. runs.Select(run => run.Result)], host.Stop);
     }
 }

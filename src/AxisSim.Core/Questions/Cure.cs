@@ -28,7 +28,7 @@ public enum CureKind
     FirmerClutch,
 }
 
-/// <summary>The smallest change of one kind that arrives with a load factor of <see cref="CureStudy.AskedLoadFactor"/>, and settles as the mount is, found by re-runs.</summary>
+/// <summary>The smallest change of one kind that arrives with a load factor of <see cref="AskedLoadFactor"/> or more, and settles as the mount is, found by re-runs.</summary>
 /// <param name="Kind">What to change.</param>
 /// <param name="From">Present value: s, rad/s at the axis, A, motor rad/s, V, worst imbalance in N m, N m s/rad, or clutch torque in N m.</param>
 /// <param name="To">Suggested value in the same unit; null when no value of this kind helps.</param>
@@ -36,6 +36,9 @@ public enum CureKind
 /// <param name="ArrivesAtTried">When no value gives the load factor asked for: whether the furthest one at least arrives as the mount is.</param>
 public sealed record Cure(CureKind Kind, double From, double? To, double Tried, bool ArrivesAtTried = false)
 {
+    /// <summary>Load factor asked of a cure of a failure.</summary>
+    public const double AskedLoadFactor = 1.1;
+
     /// <summary>How large the change is: the logarithm of the ratio, by which cures are ranked.</summary>
     public double Size => To is not { } to ? double.PositiveInfinity
         : to <= 0.0 || From <= 0.0 || !double.IsFinite(From) || !double.IsFinite(to) ? 1.0

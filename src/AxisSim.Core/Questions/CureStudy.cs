@@ -6,15 +6,12 @@ using AxisSim.Core.Studies;
 
 namespace AxisSim.Core.Questions;
 
-/// <summary>Searches each kind of change for the smallest that lets a failing move arrive with a load factor of 1.1, and pairs of changes where no single one does.</summary>
+/// <summary>Searches each kind of change for the smallest that lets a move arrive with a load factor asked for, and pairs of changes where no single one does.</summary>
 /// <remarks>
 /// What is suggested has two digits, as it would be typed, and was run as such: at the load factor, and as the mount is, the whole move until it has settled, the other axis with it.
 /// </remarks>
 internal static class CureStudy
 {
-    /// <summary>Load factor asked of a cure.</summary>
-    public const double AskedLoadFactor = 1.1;
-
     /// <summary>Finer places between two marks: edges to 2 % or so, for the suggestion is rounded to two digits.</summary>
     private const int Fineness = 8;
 
@@ -27,14 +24,16 @@ internal static class CureStudy
     /// <param name="setup">The failing mount.</param>
     /// <param name="axis">The axis that fails.</param>
     /// <param name="clutch">Whether a firmer clutch is worth a try.</param>
-    public static Cures Find(Asker ask, MountSetup setup, MountAxis axis, bool clutch)
+    /// <param name="loadFactor">Load factor asked for.</param>
+    /// <param name="pairs">Whether pairs of changes are looked for where no single one does.</param>
+    public static Cures Find(Asker ask, MountSetup setup, MountAxis axis, bool clutch, double loadFactor, bool pairs)
     {
         IReadOnlyList<CureLine> lines = CureLine.For(setup, axis, clutch);
         IReadOnlyList<double> changeovers = CureLine.Changeovers(setup, axis);
         EdgeRow[] rows = [.. lines.Select(line => new EdgeRow(line.Marks, Fineness))];
         EdgeLine[] searches = [.. rows.Select(row => new EdgeLine(EdgeKind.FirstLasting, 1, row.Last, row.Marks(1)))];
         var other = new EdgeLine(EdgeKind.FirstLasting, 0, changeovers.Count - 1, Enumerable.Range(0, changeovers.Count));
-        BatchCase Loaded(CureKind kind, double value) => new(CureLine.Apply(kind, setup, axis, value).Loaded(axis, AskedLoadFactor), axis);
+        BatchCase Loaded(CureKind kind, double value) => new(CureLine.Apply(kind, setup, axis, value).Loaded(axis, loadFactor), axis);
         EdgeFinder.Find(ask,
         [
             .. lines.Select((line, i) => new EdgeQuestion(searches[i], place => [Loaded(line.Kind, rows[i].Value(place))])),
@@ -47,24 +46,24 @@ internal static class CureStudy
             .. lines.Select((line, i) => (line.Kind, line.From, line.Furthest, searches[i].Good is { } good ? CureLine.Typed(line.Kind, line.From, rows[i].Value(good), rated).ToArray() : [])),
             (CureKind.Changeover, changeover, changeovers[^1], [.. other.Answers.Where(answer => answer.Value == BatchEnd.Arrives).Select(answer => changeovers[answer.Key])]),
         ];
-        double?[] proved = Proved(ask, setup, axis, found);
+        double?[] proved = Proved(ask, setup, axis, found, loadFactor);
         bool[] scant = Scant(ask, setup, axis, [.. found.Select((one, i) => (one.Kind, Value: proved[i] is null ? one.Furthest : double.NaN))]);
         Cure[] single = [.. found.Select((one, i) => new Cure(one.Kind, one.From, proved[i], one.Furthest, scant[i])).OrderBy(cure => cure.Size)];
-        return new Cures(single, single.Any(cure => cure.To is not null) ? [] : Pairs(ask, setup, axis, lines));
+        return new Cures(single, !pairs || single.Any(cure => cure.To is not null) ? [] : Pairs(ask, setup, axis, lines, loadFactor));
     }
 
     /// <summary>The first of each row of values that arrives at the load factor and, as the mount is, arrives and settles with the other axis doing no worse.</summary>
-    private static double?[] Proved(Asker ask, MountSetup setup, MountAxis axis, (CureKind Kind, double From, double Furthest, double[] Values)[] found)
+    private static double?[] Proved(Asker ask, MountSetup setup, MountAxis axis, (CureKind Kind, double From, double Furthest, double[] Values)[] found, double loadFactor)
     {
         (int Line, double Value)[] asked = [.. found.SelectMany((one, i) => one.Values.Select(value => (i, value)))];
-        bool[] holds = Holds(ask, setup, axis, [.. asked.Select(one => CureLine.Apply(found[one.Line].Kind, setup, axis, one.Value))]);
+        bool[] holds = Holds(ask, setup, axis, [.. asked.Select(one => CureLine.Apply(found[one.Line].Kind, setup, axis, one.Value))], loadFactor);
         return [.. found.Select((_, i) => asked.Zip(holds).Where(one => one.First.Line == i && one.Second).Select(one => (double?)one.First.Value).FirstOrDefault())];
     }
 
     /// <summary>Which of some changed setups keep the promise of a cure.</summary>
-    private static bool[] Holds(Asker ask, MountSetup setup, MountAxis axis, MountSetup[] changed)
+    private static bool[] Holds(Asker ask, MountSetup setup, MountAxis axis, MountSetup[] changed, double loadFactor)
     {
-        BatchResult[] loaded = ask.Ask([.. changed.Select(one => new BatchCase(one.Loaded(axis, AskedLoadFactor), axis))]);
+        BatchResult[] loaded = ask.Ask([.. changed.Select(one => new BatchCase(one.Loaded(axis, loadFactor), axis))]);
         int[] able = [.. Enumerable.Range(0, changed.Length).Where(i => loaded[i].End == BatchEnd.Arrives)];
         BatchResult[] whole = ask.Ask([.. able.Select(i => new BatchCase(changed[i], axis))], BatchDepth.Settling);
         MountAxis other = axis == MountAxis.Polar ? MountAxis.Declination : MountAxis.Polar;
@@ -86,7 +85,7 @@ internal static class CureStudy
         return [.. furthest.Select(one => !double.IsNaN(one.Value) && ends[at++].End == BatchEnd.Arrives)];
     }
 
-    private static CurePair[] Pairs(Asker ask, MountSetup setup, MountAxis axis, IReadOnlyList<CureLine> lines)
+    private static CurePair[] Pairs(Asker ask, MountSetup setup, MountAxis axis, IReadOnlyList<CureLine> lines, double loadFactor)
     {
         double rated = setup.Axis(axis).Motor.RatedCurrentAmperes;
         Cure[][] tried = [.. lines.Select(line => PairMarks.Where(mark => mark < line.Marks.Count)
@@ -101,7 +100,7 @@ internal static class CureStudy
                select new CurePair(first, second),
         ];
         MountSetup[] changed = [.. pairs.Select(pair => CureLine.Apply(pair.Second.Kind, CureLine.Apply(pair.First.Kind, setup, axis, pair.First.To!.Value), axis, pair.Second.To!.Value))];
-        bool[] holds = Holds(ask, setup, axis, changed);
+        bool[] holds = Holds(ask, setup, axis, changed, loadFactor);
         return
         [
             .. pairs.Where((_, i) => holds[i])

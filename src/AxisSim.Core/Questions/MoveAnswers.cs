@@ -10,7 +10,8 @@ namespace AxisSim.Core.Questions;
 /// <param name="LoadFactor">How near the edge is in load; null when the move fails.</param>
 /// <param name="Rates">How near it is in slew rate, at the load as it is.</param>
 /// <param name="Diagnosis">Cause and cures; null when the move arrives.</param>
-public sealed record MoveAnswers(LoadFactor? LoadFactor, GreatestRate Rates, Diagnosis? Diagnosis)
+/// <param name="Lifts">What would lift a thin load factor to the usual one; null when it is not thin.</param>
+public sealed record MoveAnswers(LoadFactor? LoadFactor, GreatestRate Rates, Diagnosis? Diagnosis, Cures? Lifts)
 {
     /// <summary>Runs that the answers take as a rule; for the share done.</summary>
     private const double UsualWhenItArrives = 75.0, UsualWhenItFails = 160.0;
@@ -37,13 +38,15 @@ public sealed record MoveAnswers(LoadFactor? LoadFactor, GreatestRate Rates, Dia
         ValueSearch load = LoadFactors.Search(fromBelow: false);
         var rate = new EdgeQuestion(rates.Line, place => [new BatchCase(setup.WithSlewRate(axis, rates.Rate(place)), axis)]);
         EdgeFinder.Find(ask, arrives ? [rate, load.Question(factor => [new BatchCase(setup.Loaded(axis, factor), axis)])] : [rate]);
-        return new MoveAnswers(arrives ? LoadFactors.Result(load) : null, rates.Result(), arrives ? null : Diagnose(ask, setup, axis));
+        LoadFactor? factor = arrives ? LoadFactors.Result(load) : null;
+        Cures? lifts = factor is { IsThin: true } ? CureStudy.Find(ask, setup, axis, clutch: false, LoadFactor.Usual, pairs: false) : null;
+        return new MoveAnswers(factor, rates.Result(), arrives ? null : Diagnose(ask, setup, axis), lifts);
     }
 
     private static Diagnosis Diagnose(Asker ask, MountSetup setup, MountAxis axis)
     {
         var own = new BatchCase(setup, axis);
         LimitFinding why = LimitStudy.Find(ask, [(own, ask.Ask([own])[0])])[0];
-        return new Diagnosis(why, CureStudy.Find(ask, setup, axis, why.Limit == Limit.Clutch));
+        return new Diagnosis(why, CureStudy.Find(ask, setup, axis, why.Limit == Limit.Clutch, Cure.AskedLoadFactor, pairs: true));
     }
 }

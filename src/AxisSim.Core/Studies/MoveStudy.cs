@@ -50,6 +50,9 @@ public sealed record AxisResult(AxisOutcome Outcome, Trace Trace, TorqueSpeedCur
 {
     /// <summary>How near the edge is in slew rate; null when it was not asked for.</summary>
     public GreatestRate? Rates { get; init; }
+
+    /// <summary>What would lift a thin load factor to the usual one; null when it is not thin, or was not asked for.</summary>
+    public Cures? Lifts { get; init; }
 }
 
 /// <summary>Simulates the move of one axis and explains its outcome.</summary>
@@ -101,7 +104,7 @@ public static class MoveStudy
         options.Progress?.Invoke(doing, 0.0);
         MoveAnswers answers = MoveAnswers.Of(
             setup, axis, arrives, new QuestionOptions { StepSeconds = run.Choice.StepSeconds, Threads = options.Threads, Stop = options.Stop }, share => options.Progress?.Invoke(doing, share));
-        return new AxisResult(outcome with { LoadFactor = answers.LoadFactor }, record.Trace, curves, answers.Diagnosis, run.Choice, null) { Rates = answers.Rates };
+        return new AxisResult(outcome with { LoadFactor = answers.LoadFactor }, record.Trace, curves, answers.Diagnosis, run.Choice, null) { Rates = answers.Rates, Lifts = answers.Lifts };
     }
 
     private static AxisOutcome Judge(MountSetup setup, MountAxis axis, MovePlan plan, MoveRun run, MoveRecord record, double? jump, TorqueSpeedCurves curves)

@@ -31,7 +31,7 @@ public static class ScenarioReader
             return new ScenarioResult(null, document.Problems.Sorted());
         }
 
-        Scenario scenario = ScenarioBinding.Bind(values) with { Sha256 = Hash(text, settings) };
+        Scenario scenario = ScenarioBinding.Bind(values) with { Sha256 = Hash(text, settings), Source = new ScenarioSource(text, fileName, settings) };
         StepChecks.Report(scenario.Setup, document);
         return new ScenarioResult(document.Problems.HasErrors ? null : scenario, document.Problems.Sorted());
     }
