@@ -81,7 +81,7 @@ internal sealed class Entrant
         TorqueShares shares = TorqueShares.Hardest(loaded, axis);
         return new[]
         {
-            (Limit: Limit.Friction, Share: shares.FrictionNewtonMetres), (Limit: Limit.Imbalance, Share: shares.ImbalanceNewtonMetres),
+            (Limit: Limit.Friction, Share: shares.BearingsNewtonMetres), (Limit: Limit.Imbalance, Share: shares.ImbalanceNewtonMetres),
             (Limit: Limit.Wind, Share: shares.WindNewtonMetres), (Limit: Limit.Inertia, Share: shares.InertiaNewtonMetres),
         }.MaxBy(load => load.Share).Limit;
     }

@@ -28,7 +28,7 @@ public enum CureKind
     FirmerClutch,
 }
 
-/// <summary>The smallest change of one kind that arrives with a load factor of <see cref="AskedLoadFactor"/> or more, and settles as the mount is, found by re-runs.</summary>
+/// <summary>The smallest change of one kind that arrives with the load factor asked for, found by re-runs.</summary>
 /// <param name="Kind">What to change.</param>
 /// <param name="From">Present value: s, rad/s at the axis, A, motor rad/s, V, worst imbalance in N m, N m s/rad, or clutch torque in N m.</param>
 /// <param name="To">Suggested value in the same unit; null when no value of this kind helps.</param>

@@ -88,7 +88,7 @@ internal sealed record CureLine(CureKind Kind, double From, IReadOnlyList<double
         double unit = kind == CureKind.LowerSlewRate ? Math.PI / 180.0 : 1.0;
         double value = edge / unit, grain = Math.Pow(10.0, Math.Floor(Math.Log10(value)) - 1.0);
         bool up = edge > from;
-        IEnumerable<double> rounded = Enumerable.Range(0, 4)
+        IEnumerable<double> rounded = Enumerable.Range(0, 2)
             .Select(k => Math.Round((up ? Math.Ceiling((value / grain) - 1e-9) + k : Math.Floor((value / grain) + 1e-9) - k) * grain, 12) * unit);
         return rounded.Where(one => one > 0.0 && (kind != CureKind.MoreCurrent || one <= rated));
     }

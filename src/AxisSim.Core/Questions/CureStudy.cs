@@ -8,12 +8,12 @@ namespace AxisSim.Core.Questions;
 
 /// <summary>Searches each kind of change for the smallest that lets a move arrive with a load factor asked for, and pairs of changes where no single one does.</summary>
 /// <remarks>
-/// What is suggested has two digits, as it would be typed, and was run as such: at the load factor, and as the mount is, the whole move until it has settled, the other axis with it.
+/// What is suggested has two digits, as it would be typed, and was run as such at the load factor. Whether the whole move then settles, and what the other axis does, is for the caller to run.
 /// </remarks>
 internal static class CureStudy
 {
-    /// <summary>Finer places between two marks: edges to 2 % or so, for the suggestion is rounded to two digits.</summary>
-    private const int Fineness = 8;
+    /// <summary>Finer places between two marks: a quarter of their distance, for the suggestion is rounded to two digits.</summary>
+    private const int Fineness = 4;
 
     // Pairs are looked for at few values of each change, for their number grows with the square.
     private static readonly int[] PairMarks = [1, 3, 5];
@@ -31,7 +31,7 @@ internal static class CureStudy
         IReadOnlyList<CureLine> lines = CureLine.For(setup, axis, clutch);
         IReadOnlyList<double> changeovers = CureLine.Changeovers(setup, axis);
         EdgeRow[] rows = [.. lines.Select(line => new EdgeRow(line.Marks, Fineness))];
-        EdgeLine[] searches = [.. rows.Select(row => new EdgeLine(EdgeKind.FirstLasting, 1, row.Last, row.Marks(1)))];
+        EdgeLine[] searches = [.. rows.Select(row => new EdgeLine(EdgeKind.FirstLasting, 1, row.Last, row.Marks(1), inner: Fineness - 1))];
         var other = new EdgeLine(EdgeKind.FirstLasting, 0, changeovers.Count - 1, Enumerable.Range(0, changeovers.Count));
         BatchCase Loaded(CureKind kind, double value) => new(CureLine.Apply(kind, setup, axis, value).Loaded(axis, loadFactor), axis);
         EdgeFinder.Find(ask,
@@ -52,35 +52,20 @@ internal static class CureStudy
         return new Cures(single, !pairs || single.Any(cure => cure.To is not null) ? [] : Pairs(ask, setup, axis, lines, loadFactor));
     }
 
-    /// <summary>The first of each row of values that arrives at the load factor and, as the mount is, arrives and settles with the other axis doing no worse.</summary>
+    /// <summary>The first of each row of values that arrives at the load factor.</summary>
     private static double?[] Proved(Asker ask, MountSetup setup, MountAxis axis, (CureKind Kind, double From, double Furthest, double[] Values)[] found, double loadFactor)
     {
         (int Line, double Value)[] asked = [.. found.SelectMany((one, i) => one.Values.Select(value => (i, value)))];
-        bool[] holds = Holds(ask, setup, axis, [.. asked.Select(one => CureLine.Apply(found[one.Line].Kind, setup, axis, one.Value))], loadFactor);
+        bool[] holds = Hold(ask, axis, [.. asked.Select(one => CureLine.Apply(found[one.Line].Kind, setup, axis, one.Value))], loadFactor);
         return [.. found.Select((_, i) => asked.Zip(holds).Where(one => one.First.Line == i && one.Second).Select(one => (double?)one.First.Value).FirstOrDefault())];
     }
 
-    /// <summary>Which of some changed setups keep the promise of a cure.</summary>
-    private static bool[] Holds(Asker ask, MountSetup setup, MountAxis axis, MountSetup[] changed, double loadFactor)
-    {
-        BatchResult[] loaded = ask.Ask([.. changed.Select(one => new BatchCase(one.Loaded(axis, loadFactor), axis))]);
-        int[] able = [.. Enumerable.Range(0, changed.Length).Where(i => loaded[i].End == BatchEnd.Arrives)];
-        BatchResult[] whole = ask.Ask([.. able.Select(i => new BatchCase(changed[i], axis))], BatchDepth.Settling);
-        MountAxis other = axis == MountAxis.Polar ? MountAxis.Declination : MountAxis.Polar;
-        bool two = (other == MountAxis.Polar ? setup.Polar : setup.Declination) is not null;
-        BatchResult[] beside = two ? ask.Ask([new BatchCase(setup, other), .. able.Select(i => new BatchCase(changed[i], other))]) : [];
-        bool[] holds = new bool[changed.Length];
-        for (int k = 0; k < able.Length; k++)
-        {
-            holds[able[k]] = whole[k].End == BatchEnd.Arrives && (!two || beside[k + 1].End == BatchEnd.Arrives || beside[0].End != BatchEnd.Arrives);
-        }
-
-        return holds;
-    }
+    private static bool[] Hold(Asker ask, MountAxis axis, IEnumerable<MountSetup> changed, double loadFactor) =>
+        [.. ask.Ask([.. changed.Select(one => new BatchCase(one.Loaded(axis, loadFactor), axis))]).Select(result => result.End == BatchEnd.Arrives)];
 
     private static bool[] Scant(Asker ask, MountSetup setup, MountAxis axis, (CureKind Kind, double Value)[] furthest)
     {
-        BatchResult[] ends = ask.Ask([.. furthest.Where(one => !double.IsNaN(one.Value)).Select(one => new BatchCase(CureLine.Apply(one.Kind, setup, axis, one.Value), axis))], BatchDepth.Settling);
+        BatchResult[] ends = ask.Ask([.. furthest.Where(one => !double.IsNaN(one.Value)).Select(one => new BatchCase(CureLine.Apply(one.Kind, setup, axis, one.Value), axis))]);
         int at = 0;
         return [.. furthest.Select(one => !double.IsNaN(one.Value) && ends[at++].End == BatchEnd.Arrives)];
     }
@@ -100,7 +85,7 @@ internal static class CureStudy
                select new CurePair(first, second),
         ];
         MountSetup[] changed = [.. pairs.Select(pair => CureLine.Apply(pair.Second.Kind, CureLine.Apply(pair.First.Kind, setup, axis, pair.First.To!.Value), axis, pair.Second.To!.Value))];
-        bool[] holds = Holds(ask, setup, axis, changed, loadFactor);
+        bool[] holds = Hold(ask, axis, changed, loadFactor);
         return
         [
             .. pairs.Where((_, i) => holds[i])

@@ -24,10 +24,8 @@ internal enum EdgeKind
 /// </remarks>
 internal sealed class EdgeLine
 {
-    /// <summary>Places tried at once between a good and a bad one.</summary>
-    private const int Inner = 7;
-
     private readonly EdgeKind kind;
+    private readonly int inner;
     private readonly int least;
     private readonly int[] scan;
     private readonly int[] beyond;
@@ -43,9 +41,10 @@ internal sealed class EdgeLine
     /// <param name="scan">Places of the scan; those outside are left out.</param>
     /// <param name="lookBackParts">The look back tries the edge times k over this number, from a quarter of it on; 0 leaves it out.</param>
     /// <param name="beyond">Places that are tried only when nothing of the scan fails.</param>
-    public EdgeLine(EdgeKind kind, int least, int most, IEnumerable<int> scan, int lookBackParts = 0, IEnumerable<int>? beyond = null)
+    /// <param name="inner">Places tried at once between a good and a bad one.</param>
+    public EdgeLine(EdgeKind kind, int least, int most, IEnumerable<int> scan, int lookBackParts = 0, IEnumerable<int>? beyond = null, int inner = 7)
     {
-        (this.kind, this.least, this.lookBackParts) = (kind, least, lookBackParts);
+        (this.kind, this.least, this.lookBackParts, this.inner) = (kind, least, lookBackParts, inner);
         int[] Within(IEnumerable<int> places) => [.. places.Where(place => place >= least && place <= most).Distinct().Order()];
         this.scan = Within(scan);
         this.beyond = Within(beyond ?? []);
@@ -111,7 +110,7 @@ internal sealed class EdgeLine
     {
         (int? from, int? to) = kind == EdgeKind.LastArriving ? (Good ?? least - 1, Bad) : (Bad ?? least - 1, Good);
         return to is { } end && from is { } start
-            ? New(Enumerable.Range(1, Inner).Select(i => start + (int)((long)(end - start) * i / (Inner + 1))).Where(place => place > start && place < end))
+            ? New(Enumerable.Range(1, inner).Select(i => start + (int)((long)(end - start) * i / (inner + 1))).Where(place => place > start && place < end))
             : [];
     }
 

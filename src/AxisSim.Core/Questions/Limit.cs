@@ -12,8 +12,11 @@ public enum Limit
     /// <summary>Imbalance.</summary>
     Imbalance,
 
-    /// <summary>Friction of bearings and seals, with the loss in worm and stages.</summary>
+    /// <summary>Friction of bearings and seals.</summary>
     Friction,
+
+    /// <summary>The loss in worm and stages: no single load cures, but a train without loss does.</summary>
+    TrainLoss,
 
     /// <summary>Wind.</summary>
     Wind,

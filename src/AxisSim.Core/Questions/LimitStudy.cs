@@ -7,7 +7,7 @@ namespace AxisSim.Core.Questions;
 /// <remarks>
 /// <para>The clutch, if it slips, or if a rigid one alone cures. Swings, if the plan needs less than <see cref="Plenty"/> of the torque that the closed form gives at every moment
 /// up to the failure, and a damped rotor or microstepping cures, or more voltage does not. The supply, if ten times the voltage cures. Else the load of greatest share among those whose absence
-/// cures, all friction being one. If no single change cures: several loads together, with the pairs of changes that do.</para>
+/// cures. The loss in worm and stages goes with the loads in proportion, so that it does not change their order; it is named itself only where nothing else cures. If no single change cures: several loads together, with the pairs of changes that do.</para>
 /// <para>A damped rotor tells swings from a lack of torque because damping acts on differences of speed alone: it adds nothing to what the motor can carry at a steady speed.</para>
 /// </remarks>
 internal static class LimitStudy
@@ -66,11 +66,11 @@ internal static class LimitStudy
             {
                 (Limit: Limit.Imbalance, Share: shares.ImbalanceNewtonMetres, Change: OneChange.WithoutImbalance),
                 (Limit: Limit.Wind, Share: shares.WindNewtonMetres, Change: OneChange.WithoutWind),
-                (Limit: Limit.Friction, Share: shares.FrictionNewtonMetres, Change: OneChange.WithoutFriction),
+                (Limit: Limit.Friction, Share: shares.BearingsNewtonMetres, Change: OneChange.WithoutFriction),
                 (Limit: Limit.Inertia, Share: shares.InertiaNewtonMetres, Change: OneChange.TenthOfInertia),
             }.Where(load => Cures(load.Change)),
         ];
-        return curing.Length > 0 ? curing.MaxBy(load => load.Share).Limit : Limit.Combined;
+        return curing.Length > 0 ? curing.MaxBy(load => load.Share).Limit : Cures(OneChange.WithoutTrainLoss) ? Limit.TrainLoss : Limit.Combined;
     }
 
     private static BatchCase Changed(BatchCase item, OneChange change) => item with { Setup = change.Apply(item.Setup, item.Axis) };

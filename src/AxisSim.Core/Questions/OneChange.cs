@@ -18,8 +18,11 @@ public enum OneChange
     /// <summary>No wind.</summary>
     WithoutWind,
 
-    /// <summary>No friction of bearings and seals, and no loss in worm and stages.</summary>
+    /// <summary>No friction of bearings and seals.</summary>
     WithoutFriction,
+
+    /// <summary>No loss in worm and stages.</summary>
+    WithoutTrainLoss,
 
     /// <summary>A tenth of the inertia.</summary>
     TenthOfInertia,
@@ -71,7 +74,8 @@ public static class OneChanges
         {
             OneChange.AmpleVoltage => setup.WithDrive(axis, drive => drive with { SupplyVolts = AmpleFactor * drive.SupplyVolts, SupplyResistanceOhms = 0.0, BrakeLimitVolts = double.PositiveInfinity }),
             OneChange.WithoutImbalance => setup with { Load = setup.Load.Scaled(1.0, 0.0) },
-            OneChange.WithoutFriction => setup.Edit(axis, model => model with { Bearings = new AxisBearings(), Train = WithoutLoss(model.Train) }),
+            OneChange.WithoutFriction => setup.Edit(axis, model => model with { Bearings = new AxisBearings() }),
+            OneChange.WithoutTrainLoss => setup.Edit(axis, model => model with { Train = WithoutLoss(model.Train) }),
             OneChange.WithoutWind => setup with { Disturbances = setup.Disturbances with { WindMetresPerSecond = 0.0, GustMetresPerSecond = 0.0 } },
             OneChange.TenthOfInertia => setup with { Load = setup.Load.Scaled(InertiaLeft, 1.0) },
             OneChange.WithoutFullStepping => setup.WithChangeover(axis, double.PositiveInfinity),

@@ -9,11 +9,11 @@ namespace AxisSim.Core.Questions;
 internal sealed class RateSearch
 {
     /// <summary>Even intervals of the scan.</summary>
-    private const int ScanIntervals = 24;
+    private const int ScanIntervals = 12;
 
     /// <summary>The lowest places of the scan are left out: such moves take longest and are the last to fail.</summary>
     private const int FirstOfScan = 2;
-    private const int LookBackParts = 12;
+    private const int LookBackParts = 8;
 
     /// <summary>A bound that is a whole number of resolutions but for rounding counts as one.</summary>
     private const double Slack = 1e-9;
@@ -38,7 +38,7 @@ internal sealed class RateSearch
     }
 
     /// <summary>Questions that a search takes as a rule; for the share done.</summary>
-    public static int Usual => ScanIntervals - FirstOfScan + 1 + 23;
+    public static int Usual => ScanIntervals - FirstOfScan + 1 + 17;
 
     public EdgeLine Line { get; }
 

@@ -37,11 +37,8 @@ public sealed record TorqueShares(
     /// <summary>Times just inside the corners of the plan, where the need jumps, s.</summary>
     private const double BesideSeconds = 1e-9;
 
-    /// <summary>All friction, N m: bearings, seals, worm and stages.</summary>
-    public double FrictionNewtonMetres => BearingsNewtonMetres + TrainLossNewtonMetres;
-
     /// <summary>The whole need, N m; negative when the load drives the motor.</summary>
-    public double NeededNewtonMetres => InertiaNewtonMetres + ImbalanceNewtonMetres + WindNewtonMetres + FrictionNewtonMetres;
+    public double NeededNewtonMetres => InertiaNewtonMetres + ImbalanceNewtonMetres + WindNewtonMetres + BearingsNewtonMetres + TrainLossNewtonMetres;
 
     /// <summary>The need over what is available; infinite when nothing is.</summary>
     public double NeededShare => AvailableNewtonMetres > 0.0 ? Math.Abs(NeededNewtonMetres) / AvailableNewtonMetres : double.PositiveInfinity;

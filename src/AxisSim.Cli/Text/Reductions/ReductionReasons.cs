@@ -113,7 +113,7 @@ internal static class ReductionReasons
         }
 
         string[] told = [.. groups.Select(group => $"{LimitWords.Noun(group.Bound)} {(group.Ratios.Count == 1 ? $"at {Say.Number(group.Ratios[0], 4)}" : $"from {Say.Number(group.Ratios[0], 4)} to {Say.Number(group.Ratios[^1], 4)}")}")];
-        return $"What binds the slew rate, by simulation: {Say.List(told)}. The first rate that fails was run again with ten times the voltage, without imbalance, without friction, with a tenth of the inertia, with a damped rotor, and microstepped throughout; {Say.Count(report.Result.MovesRun)} moves in all.";
+        return $"What binds the slew rate, by simulation: {Say.List(told)}. The first rate that fails was run again with ten times the voltage, without imbalance, without friction, without loss in worm and stages, with a tenth of the inertia, with a damped rotor, and microstepped throughout; {Say.Count(report.Result.MovesRun)} moves in all.";
     }
 
     private static string Times(double factor) => factor >= 1.0 ? $"{Say.Number(factor, 2)} times as much" : $"{Say.Number(factor, 2)} of it";
