@@ -61,6 +61,7 @@ internal sealed class MoveDocument(MoveReport report, Scenario scenario, string[
             RemedyKind.MoreCurrent => "A peak",
             RemedyKind.Changeover => "rad/s at the motor; null is never",
             RemedyKind.MoreVoltage => "V",
+            RemedyKind.MoreDamping => "share of critical",
             _ => "N m about the axis",
         };
         return new(remedy.Kind, remedy.To is not null, remedy.From, remedy.To, remedy.Tried, unit, remedy.ArrivesAtTried, advice?.Sentence ?? (remedy.ArrivesAtTried ? "Lets it arrive, but leaves less than 10 % to spare: " : "No help on its own: ") + RemedyText.NoHelp(remedy) + ".", advice?.Settings ?? []);

@@ -57,11 +57,11 @@ public static class MountChanges
             MountChange.MoreReduction => (With(model with { Train = Geared(model.Train, More) }), settings),
             MountChange.LessReduction => (With(model with { Train = Geared(model.Train, Less) }), settings),
             MountChange.BetterBalance => (setup with { Load = setup.Load.Scaled(1.0, Half) }, settings),
-            MountChange.LessFriction => (new ToleranceFactors(1.0, Less, 1.0, 1.0, 1.0, 1.0).Apply(setup, axis), settings),
+            MountChange.LessFriction => ((ToleranceFactors.Nominal with { Friction = Less }).Apply(setup, axis), settings),
             MountChange.LessInertia => (setup with { Load = setup.Load.Scaled(Less, 1.0) }, settings),
             MountChange.LongerRamp => (setup, settings with { RampSeconds = LongerBy * settings.RampSeconds }),
             MountChange.MoreCurrent when settings.SlewCurrentAmperes < 0.999 * model.Motor.RatedCurrentAmperes => (setup, settings with { SlewCurrentAmperes = model.Motor.RatedCurrentAmperes }),
-            MountChange.StrongerMotor => (new ToleranceFactors(1.0, 1.0, 1.0, 1.0, More, 1.0).Apply(setup, axis), settings),
+            MountChange.StrongerMotor => ((ToleranceFactors.Nominal with { MotorTorque = More }).Apply(setup, axis), settings),
             MountChange.FewerMicrosteps when model.Drive.MicrostepsPerFullStep % 2 == 0 && double.IsFinite(model.Drive.MaximumPulseRateHertz) =>
                 (With(model with { Drive = model.Drive with { MicrostepsPerFullStep = model.Drive.MicrostepsPerFullStep / 2 } }), settings),
             _ => null,

@@ -96,11 +96,14 @@ public enum RemedyKind
 
     /// <summary>A clutch that is set to slip at more.</summary>
     FirmerClutch,
+
+    /// <summary>More damping of the rotor, up to half of critical.</summary>
+    MoreDamping,
 }
 
 /// <summary>The smallest change of one kind that arrives with a load factor of 1.1, found by re-runs.</summary>
 /// <param name="Kind">What to change.</param>
-/// <param name="From">Present value: s, rad/s at the axis, A, motor rad/s, V, worst imbalance in N m, or clutch torque in N m.</param>
+/// <param name="From">Present value: s, rad/s at the axis, A, motor rad/s, V, worst imbalance in N m, clutch torque in N m, or damping of the rotor as a share of critical.</param>
 /// <param name="To">Suggested value in the same unit; null when no value of this kind helps.</param>
 /// <param name="Tried">The furthest value tried.</param>
 /// <param name="ArrivesAtTried">When no value gives the load factor asked for: whether the furthest one at least arrives.</param>

@@ -14,6 +14,12 @@ internal static class RemedySearch
     /// <summary>Edges are found to this share; the suggestion is rounded to the safe side of it.</summary>
     private const double Tolerance = 0.02;
 
+    /// <summary>Share of critical up to which damping is tried: what a damper on the shaft can do (common practice, no source).</summary>
+    private const double MostDamping = 0.5;
+
+    /// <summary>Share from which the search goes up where there is no damping at all.</summary>
+    private const double LeastDamping = 0.005;
+
     public static IReadOnlyList<Remedy> Run(MountSetup setup, MountAxis axis, bool clutchSlips, double stepSeconds, Action<double>? progress)
     {
         RemedyKind[] kinds = [.. Enum.GetValues<RemedyKind>().Where(kind => clutchSlips || kind != RemedyKind.FirmerClutch)];
@@ -47,6 +53,7 @@ internal static class RemedySearch
                 Drive = model.Drive with { SupplyVolts = value, BrakeLimitVolts = Math.Max(model.Drive.BrakeLimitVolts, 1.2 * value) },
             }),
             RemedyKind.FirmerClutch => setup.With(axis, model with { Train = model.Train with { ClutchNewtonMetres = value } }),
+            RemedyKind.MoreDamping => setup.With(axis, model with { Drive = model.Drive with { DampingShare = value, GivenDampingNewtonMetreSecondsPerRadian = null } }),
             _ => setup with { Load = Rebalanced(setup, axis, value) },
         };
     }
@@ -86,9 +93,14 @@ internal static class RemedySearch
                 kind, setup, axis, stepSeconds, worst, [0.9, 0.75, 0.55, 0.35, 0.15, 0.01]),
             RemedyKind.FirmerClutch when double.IsFinite(model.Train.ClutchNewtonMetres) => Along(
                 kind, setup, axis, stepSeconds, model.Train.ClutchNewtonMetres, [1.15, 1.4, 1.8, 2.5, 4.0, 8.0]),
+            RemedyKind.MoreDamping when Damping(model) is var share && share < 0.5 * MostDamping => Along(
+                kind, setup, axis, stepSeconds, share, Math.Max(share, LeastDamping), Between(MostDamping / Math.Max(share, LeastDamping), 4)),
             _ => null,
         };
     }
+
+    /// <summary>Damping of the rotor as a share of critical.</summary>
+    private static double Damping(AxisModel model) => model.DampingNewtonMetreSecondsPerRadian / model.CriticalDampingNewtonMetreSecondsPerRadian;
 
     /// <summary>Longer ramps as factors: up to eight times, and for a very short one up to seconds.</summary>
     private static double[] Ramps(double ramp) =>
@@ -96,10 +108,20 @@ internal static class RemedySearch
 
     private static double[] Between(double most, int count) => [.. Enumerable.Range(1, count).Select(i => Math.Pow(most, (double)i / count))];
 
-    private static Remedy Along(RemedyKind kind, MountSetup setup, MountAxis axis, double stepSeconds, double now, double[] factors)
+    private static Remedy Along(RemedyKind kind, MountSetup setup, MountAxis axis, double stepSeconds, double now, double[] factors) =>
+        Along(kind, setup, axis, stepSeconds, now, now, factors);
+
+    /// <summary>Along factors on a value; that is the present one, unless the present one is zero.</summary>
+    private static Remedy Along(RemedyKind kind, MountSetup setup, MountAxis axis, double stepSeconds, double now, double least, double[] factors)
     {
-        bool Arrives(double value) => Arrival.Of(Apply(kind, setup, axis, value), axis, stepSeconds, AskedLoadFactor);
-        double[] values = [.. factors.Select(f => f * now)];
+        // Damping cures resonances, where a heavier load may swing less: the load as it is must arrive too.
+        bool Arrives(double value)
+        {
+            MountSetup changed = Apply(kind, setup, axis, value);
+            return Arrival.Of(changed, axis, stepSeconds, AskedLoadFactor) && (kind != RemedyKind.MoreDamping || Arrival.Of(changed, axis, stepSeconds));
+        }
+
+        double[] values = [.. factors.Select(f => f * least)];
         int first = Lasting(values, Arrives);
         if (first < 0)
         {
@@ -107,7 +129,7 @@ internal static class RemedySearch
         }
 
         double good = values[first];
-        double bad = first == 0 ? now : values[first - 1];
+        double bad = first == 0 ? least : values[first - 1];
         if (!Arrives(bad))
         {
             (_, good) = EdgeSearch.Narrow(bad, good, Arrives, answerAtLow: false, Tolerance);
@@ -146,7 +168,7 @@ internal static class RemedySearch
         double unit = kind == RemedyKind.LowerSlewRate ? Math.PI / 180.0 : 1.0;
         double value = edge / unit;
         double grain = Math.Pow(10.0, Math.Floor(Math.Log10(value)) - 1.0);
-        bool up = scanned > edge || kind is RemedyKind.LongerRamp or RemedyKind.MoreVoltage or RemedyKind.MoreCurrent;
+        bool up = scanned > edge || kind is RemedyKind.LongerRamp or RemedyKind.MoreVoltage or RemedyKind.MoreCurrent or RemedyKind.MoreDamping;
         for (int k = 0; k < 4; k++)
         {
             double steps = up ? Math.Ceiling(value / grain) + k : Math.Floor(value / grain) - k;

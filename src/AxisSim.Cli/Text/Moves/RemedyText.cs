@@ -27,6 +27,7 @@ internal static class RemedyText
             RemedyKind.Changeover => Changeover(key, remedy.From, to),
             RemedyKind.MoreVoltage => Voltage(model, key, remedy.From, to),
             RemedyKind.FirmerClutch => new($"A firmer clutch: tighten it to hold at least {Up(to)} N m about the axis instead of {Units.AxisTorque(remedy.From)}, but no more than its maker allows.", [$"{key}.clutch.slip_torque={Up(to)} N*m"]),
+            RemedyKind.MoreDamping => new($"More damping of the rotor: {Say.Number(100.0 * to)} % of critical instead of {Say.Number(100.0 * remedy.From)} %, by a damper on the motor's free shaft end or a drive that damps.", [$"{key}.drive.damping_share={Up(to)}"]),
             _ => Balance(report, axis, remedy.From, to),
         };
     }
@@ -39,6 +40,7 @@ internal static class RemedyText
         RemedyKind.MoreCurrent => $"more slew current (tried up to {Say.With(remedy.Tried, "A")} peak)",
         RemedyKind.Changeover => "another changeover speed",
         RemedyKind.MoreVoltage => $"a higher supply voltage (tried up to {Say.With(remedy.Tried, "V")})",
+        RemedyKind.MoreDamping => $"more damping of the rotor (tried up to {Units.Percent(remedy.Tried)} of critical)",
         RemedyKind.FirmerClutch => $"a firmer clutch (tried up to {Units.AxisTorque(remedy.Tried)})",
         _ => $"better balance (tried down to {Units.AxisTorque(remedy.Tried)})",
     };
