@@ -72,7 +72,7 @@ internal sealed class MoveDocument(MoveReport report, Scenario scenario, string[
             CureKind.MoreCurrent => "A peak",
             CureKind.Changeover => "rad/s at the motor; null is never",
             CureKind.MoreVoltage => "V",
-            CureKind.MoreDamping => "N m s/rad at the motor",
+            CureKind.MoreDamping => "share of critical",
             _ => "N m about the axis",
         };
         return new(cure.Kind, helps, cure.From, helps ? cure.To : null, cure.Tried, unit, cure.ArrivesAtTried, helps ? advice!.Sentence : (cure.ArrivesAtTried ? "Lets it arrive, but leaves less than 10 % to spare: " : "No help on its own: ") + CureAdvices.NoHelp(cure) + ".", helps ? advice!.Settings : []);

@@ -1,6 +1,5 @@
 using AxisSim.Core.Dynamics;
 using AxisSim.Core.Motion;
-using AxisSim.Core.Motors;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
@@ -72,10 +71,8 @@ internal sealed class LaneCase
         SettleJudge judge = SettleJudge.Of(_item.Setup, _item.Axis);
         double step = Choice.StepSeconds;
         double? settled = judge.Within(errors, step, judge.Rest(errors, step), judge.ToleranceRadians);
-        StepperMotor motor = _item.Setup.Axis(_item.Axis).Motor;
-        var heat = new WindingHeat(_item.Setup.Disturbances.AmbientCelsius, motor.ThermalResistanceKelvinPerWatt, motor.ThermalTimeConstantSeconds);
         double watts = state.SlewColdJoules / Math.Max(_ready.ShaftPlan.SlewSeconds, step);
-        return new BatchResult(settled is null ? BatchEnd.DoesNotSettle : BatchEnd.Arrives, double.NaN, SlewSeconds, settled ?? double.NaN, heat.Balance(watts));
+        return new BatchResult(settled is null ? BatchEnd.DoesNotSettle : BatchEnd.Arrives, double.NaN, SlewSeconds, settled ?? double.NaN, ContinuousHeat.Of(_item.Setup, _item.Axis, watts).Celsius);
     }
 
     public LaneCommands Commands() => _ready.Commands();
@@ -87,7 +84,7 @@ internal sealed class LaneCase
         Disturbances wind = _item.Setup.Disturbances;
         return
         [
-            model.Motor.RotorTeeth, model.Drive.ChangeoverRadiansPerSecond, model.Drive.CurrentFallDelaySeconds, model.Drive.MicrostepsPerFullStep, UntilSeconds, wind.SyncProbe ? 1.0 : 0.0, model.Drive.DampingNewtonMetreSecondsPerRadian != 0.0 ? 1.0 : 0.0,
+            model.Motor.RotorTeeth, model.Drive.ChangeoverRadiansPerSecond, model.Drive.CurrentFallDelaySeconds, model.Drive.MicrostepsPerFullStep, UntilSeconds, wind.SyncProbe ? 1.0 : 0.0, model.DampingNewtonMetreSecondsPerRadian != 0.0 ? 1.0 : 0.0,
             wind.WindMetresPerSecond, wind.AirDensityKilogramsPerCubicMetre, wind.DragCoefficient, wind.AreaSquareMetres, wind.LeverMetres, wind.GustMetresPerSecond,
             wind.GustStartSeconds, wind.GustSeconds, wind.TurbulenceIntensity, wind.TurbulenceLengthMetres, wind.TurbulenceSeed,
             .. _ready.ShaftPlan.Numbers,

@@ -17,7 +17,7 @@ public enum CandidateFate
     /// <summary>It arrives but does not settle in the time observed.</summary>
     NotSettled,
 
-    /// <summary>Slewing without end heats the winding beyond its insulation class.</summary>
+    /// <summary>Slewing, tracking or holding without end heats the winding beyond its insulation class.</summary>
     TooHot,
 
     /// <summary>No rate that was tried is safe at the load asked for.</summary>
@@ -51,8 +51,11 @@ public sealed record CandidateAxis
     /// <summary>Time from the end of the axis' own slew until the payload stays within the tolerance of its rest, s; NaN when it does not.</summary>
     public double SettleSeconds { get; init; } = double.NaN;
 
-    /// <summary>Winding temperature after slewing without end, degrees Celsius.</summary>
+    /// <summary>The hottest winding temperature after slewing, tracking or holding without end, degrees Celsius.</summary>
     public double ContinuousCelsius { get; init; } = double.NaN;
+
+    /// <summary>Which of them that is.</summary>
+    public ContinuousDuty Duty { get; init; }
 
     /// <summary>Limit of the insulation class, degrees Celsius.</summary>
     public required double LimitCelsius { get; init; }

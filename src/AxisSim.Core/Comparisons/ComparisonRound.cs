@@ -145,6 +145,6 @@ internal static class ComparisonRound
     private static CandidateAxis Run(CandidateAxis axis, MountSetup setup, ComparisonOptions options)
     {
         NominalRun run = NominalRun.Of(setup, axis.Axis, options.StepSeconds);
-        return axis with { OwnSlewSeconds = run.OwnSlewSeconds, SettleSeconds = run.SettleSeconds, ContinuousCelsius = run.ContinuousCelsius, MeanWatts = run.MeanWatts };
+        return axis with { OwnSlewSeconds = run.OwnSlewSeconds, SettleSeconds = run.SettleSeconds, ContinuousCelsius = run.Endless.Celsius, Duty = run.Endless.Duty, MeanWatts = run.MeanWatts };
     }
 }

@@ -129,6 +129,12 @@ public sealed record DerivedFacts
     /// <summary>Frequency of the rotor on its magnetic spring at the slew current, Hz.</summary>
     public required double RotorResonanceHertz { get; init; }
 
+    /// <summary>Damping of that swing, N m s/rad.</summary>
+    public required double DampingNewtonMetreSecondsPerRadian { get; init; }
+
+    /// <summary>The same as a share of critical.</summary>
+    public required double DampingShare { get; init; }
+
     /// <summary>Axis angle of one encoder count, rad; 0 without an encoder.</summary>
     public required double EncoderCountRadians { get; init; }
 }
@@ -140,7 +146,8 @@ public sealed record DerivedFacts
 /// <param name="LowestBusVolts">Lowest bus voltage, V.</param>
 /// <param name="HighestBusVolts">Highest bus voltage, V.</param>
 /// <param name="EndCelsius">Winding temperature at the end of the run.</param>
-/// <param name="ContinuousCelsius">Winding temperature after slewing without end.</param>
+/// <param name="ContinuousCelsius">The hottest winding temperature after slewing, tracking or holding without end.</param>
+/// <param name="Duty">Which of them that is.</param>
 /// <param name="LimitCelsius">Limit of the insulation class.</param>
 /// <param name="Insulation">Insulation class.</param>
 public sealed record PowerAndHeat(
@@ -151,6 +158,7 @@ public sealed record PowerAndHeat(
     double HighestBusVolts,
     double EndCelsius,
     double ContinuousCelsius,
+    ContinuousDuty Duty,
     double LimitCelsius,
     InsulationClass Insulation);
 

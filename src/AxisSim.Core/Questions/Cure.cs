@@ -30,7 +30,7 @@ public enum CureKind
 
 /// <summary>The smallest change of one kind that arrives with the load factor asked for, found by re-runs.</summary>
 /// <param name="Kind">What to change.</param>
-/// <param name="From">Present value: s, rad/s at the axis, A, motor rad/s, V, worst imbalance in N m, N m s/rad, or clutch torque in N m.</param>
+/// <param name="From">Present value: s, rad/s at the axis, A, motor rad/s, V, worst imbalance in N m, damping as a share of critical, or clutch torque in N m.</param>
 /// <param name="To">Suggested value in the same unit; null when no value of this kind helps.</param>
 /// <param name="Tried">The furthest value tried.</param>
 /// <param name="ArrivesAtTried">When no value gives the load factor asked for: whether the furthest one at least arrives as the mount is.</param>

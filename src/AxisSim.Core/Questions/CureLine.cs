@@ -1,3 +1,4 @@
+using AxisSim.Core.Drives;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
@@ -10,6 +11,8 @@ namespace AxisSim.Core.Questions;
 /// <param name="Marks">Values from the present one on, ever further from it.</param>
 internal sealed record CureLine(CureKind Kind, double From, IReadOnlyList<double> Marks)
 {
+    // Up to what windings that damp as under a voltage, or a damper on the shaft, are known to reach.
+    private static readonly double[] DampingShares = [0.03, 0.06, 0.1, 0.15, 0.2, RotorDamping.MostUsualShare];
     private static readonly double[] ShorterRamps = [0.1, 0.3, 1.0, 3.0];
 
     /// <summary>The furthest value.</summary>
@@ -20,7 +23,7 @@ internal sealed record CureLine(CureKind Kind, double From, IReadOnlyList<double
     {
         AxisModel model = setup.Axis(axis);
         double rated = model.Motor.RatedCurrentAmperes, ramp = model.Motion.RampInUseSeconds;
-        double critical = OneChanges.CriticalDamping(model), damping = model.Drive.DampingNewtonMetreSecondsPerRadian;
+        double damping = OneChanges.ShareOf(model);
         double imbalance = SetupEdits.WorstImbalance(setup, axis);
         var lines = new List<CureLine>
         {
@@ -40,11 +43,10 @@ internal sealed record CureLine(CureKind Kind, double From, IReadOnlyList<double
             lines.Add(Times(CureKind.BetterBalance, imbalance, [0.9, 0.75, 0.55, 0.35, 0.15, 0.01]));
         }
 
-        if (damping < 0.25 * critical)
+        double[] shares = [.. DampingShares.Where(share => share > 1.05 * damping)];
+        if (shares.Length > 0)
         {
-            // From next to nothing, a share of critical that drives and motors are known to reach.
-            double[] shares = [.. new[] { 0.03, 0.06, 0.1, 0.15, 0.25 }.Where(share => share * critical > 1.05 * damping)];
-            lines.Add(new CureLine(CureKind.MoreDamping, damping, [Math.Max(damping, 0.01 * critical), .. shares.Select(share => share * critical)]));
+            lines.Add(new CureLine(CureKind.MoreDamping, damping, [Math.Max(damping, RotorDamping.LeastUsualShare), .. shares]));
         }
 
         if (clutch && double.IsFinite(model.Train.ClutchNewtonMetres))
@@ -77,7 +79,7 @@ internal sealed record CureLine(CureKind Kind, double From, IReadOnlyList<double
         CureKind.MoreCurrent => setup.WithSlewCurrent(axis, value),
         CureKind.Changeover => setup.WithChangeover(axis, value),
         CureKind.MoreVoltage => setup.WithSupply(axis, value),
-        CureKind.MoreDamping => setup.WithDamping(axis, value),
+        CureKind.MoreDamping => setup.WithDampingShare(axis, value),
         CureKind.FirmerClutch => setup.WithClutch(axis, value),
         _ => setup.WithWorstImbalance(axis, value),
     };

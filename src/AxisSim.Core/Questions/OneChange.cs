@@ -1,6 +1,5 @@
 using AxisSim.Core.Dynamics;
 using AxisSim.Core.Gearing;
-using AxisSim.Core.Motors;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
 
@@ -79,7 +78,7 @@ public static class OneChanges
             OneChange.WithoutWind => setup with { Disturbances = setup.Disturbances with { WindMetresPerSecond = 0.0, GustMetresPerSecond = 0.0 } },
             OneChange.TenthOfInertia => setup with { Load = setup.Load.Scaled(InertiaLeft, 1.0) },
             OneChange.WithoutFullStepping => setup.WithChangeover(axis, double.PositiveInfinity),
-            OneChange.DampedRotor => setup.WithDamping(axis, Math.Max(DampedShare * CriticalDamping(setup.Axis(axis)), setup.Axis(axis).Drive.DampingNewtonMetreSecondsPerRadian)),
+            OneChange.DampedRotor => setup.WithDampingShare(axis, Math.Max(DampedShare, ShareOf(setup.Axis(axis)))),
             _ => setup.WithClutch(axis, double.PositiveInfinity),
         };
     }
@@ -95,12 +94,6 @@ public static class OneChanges
         };
     }
 
-    /// <summary>Critical damping of the rotor on its field, N m s/rad: <c>2 sqrt(Nr Tp J)</c>; Tp static torque at the slew current (N m), J inertia on the rotor's side of the mesh (kg m2).</summary>
-    public static double CriticalDamping(AxisModel model)
-    {
-        ArgumentNullException.ThrowIfNull(model);
-        double stiffness = model.Motor.RotorTeeth * StaticTorque.Peak(model.Motor, model.Drive.SlewCurrentAmperes, 0.0);
-        double inertia = model.Motor.RotorInertiaKilogramSquareMetres + model.Train.ReflectedTrainInertia;
-        return 2.0 * Math.Sqrt(stiffness * inertia);
-    }
+    /// <summary>Damping of the rotor as a share of critical.</summary>
+    internal static double ShareOf(AxisModel model) => model.DampingNewtonMetreSecondsPerRadian / model.CriticalDampingNewtonMetreSecondsPerRadian;
 }

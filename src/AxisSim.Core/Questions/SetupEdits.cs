@@ -36,9 +36,9 @@ public static class SetupEdits
     /// <summary>Another changeover, rad/s of the motor; infinite for microstepping throughout.</summary>
     public static MountSetup WithChangeover(this MountSetup setup, MountAxis axis, double radiansPerSecond) => WithDrive(setup, axis, drive => drive with { ChangeoverRadiansPerSecond = radiansPerSecond });
 
-    /// <summary>Another damping of the rotor, N m s/rad.</summary>
-    public static MountSetup WithDamping(this MountSetup setup, MountAxis axis, double newtonMetreSecondsPerRadian) =>
-        WithDrive(setup, axis, drive => drive with { DampingNewtonMetreSecondsPerRadian = newtonMetreSecondsPerRadian });
+    /// <summary>Another damping of the rotor, as a share of critical.</summary>
+    public static MountSetup WithDampingShare(this MountSetup setup, MountAxis axis, double share) =>
+        WithDrive(setup, axis, drive => drive with { GivenDampingNewtonMetreSecondsPerRadian = null, DampingShare = share });
 
     /// <summary>Another supply voltage, V; a limit for braking keeps its ratio to it.</summary>
     public static MountSetup WithSupply(this MountSetup setup, MountAxis axis, double volts) =>

@@ -61,7 +61,7 @@ public static class MountChanges
             MountChange.LessInertia => (setup with { Load = setup.Load.Scaled(Less, 1.0) }, settings),
             MountChange.LongerRamp => (setup, settings with { RampSeconds = LongerBy * settings.RampSeconds }),
             MountChange.MoreCurrent when settings.SlewCurrentAmperes < 0.999 * model.Motor.RatedCurrentAmperes => (setup, settings with { SlewCurrentAmperes = model.Motor.RatedCurrentAmperes }),
-            MountChange.StrongerMotor => (new ToleranceFactors(1.0, 1.0, 1.0, 1.0, More, 1.0).Apply(setup, axis), settings),
+            MountChange.StrongerMotor => ((ToleranceFactors.Nominal with { MotorTorque = More }).Apply(setup, axis), settings),
             MountChange.FewerMicrosteps when model.Drive.MicrostepsPerFullStep % 2 == 0 && double.IsFinite(model.Drive.MaximumPulseRateHertz) =>
                 (setup.WithDrive(axis, drive => drive with { MicrostepsPerFullStep = drive.MicrostepsPerFullStep / 2 }), settings),
             _ => null,

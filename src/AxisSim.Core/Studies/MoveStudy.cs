@@ -129,7 +129,7 @@ public static class MoveStudy
             SlewSeconds = plan.SlewSeconds,
             Settling = settling,
             Offset = Offset(setup, axis, run, record.Rest, ratio),
-            Power = Power(setup, model, run, record),
+            Power = Power(setup, axis, run, record),
             Facts = Facts.Of(setup, axis),
             StepSeconds = run.Choice.StepSeconds,
         };
@@ -223,9 +223,10 @@ public static class MoveStudy
     /// <summary>Electrical turns by which the rotor has slipped against its command.</summary>
     private static double LostTurns(MoveRun run) => Math.Round(run.LoadAngle / (2.0 * Math.PI));
 
-    private static PowerAndHeat Power(MountSetup setup, AxisModel model, MoveRun run, MoveRecord record)
+    private static PowerAndHeat Power(MountSetup setup, MountAxis axis, MoveRun run, MoveRecord record)
     {
-        var heat = new WindingHeat(setup.Disturbances.AmbientCelsius, model.Motor.ThermalResistanceKelvinPerWatt, model.Motor.ThermalTimeConstantSeconds);
+        StepperMotor motor = setup.Axis(axis).Motor;
+        ContinuousHeat endless = ContinuousHeat.Of(setup, axis, record.SlewCopperWattsAt20);
         return new PowerAndHeat(
             record.PeakSupplyAmperes,
             record.MeanSupplyAmperes,
@@ -233,9 +234,10 @@ public static class MoveStudy
             record.LowestBusVolts,
             record.HighestBusVolts,
             run.Celsius,
-            heat.Balance(record.SlewCopperWattsAt20),
-            model.Motor.Insulation.LimitCelsius(),
-            model.Motor.Insulation);
+            endless.Celsius,
+            endless.Duty,
+            motor.Insulation.LimitCelsius(),
+            motor.Insulation);
     }
 
     private static void FillTorques(Trace trace, MountSetup setup, MountAxis axis, MovePlan plan, TorqueSpeedCurves curves)

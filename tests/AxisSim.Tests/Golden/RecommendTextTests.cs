@@ -72,7 +72,7 @@ public sealed class RecommendTextTests
             Deciding = [new LoadCase(opposed, hard)],
             Worst = new WorstCorner(hard, 1.31, 2.1, [new(ToleranceKind.Imbalance, 2.2, 2.0), new(ToleranceKind.Friction, 2.4, 1.7)], 7),
             Front = [new(Quick, 13.4, 0.9, 1.2, 55.0), Chosen, new(Slow with { SlewCurrentAmperes = 0.45 }, 40.0, 0.8, 6.0, 25.0)],
-            Verified = new Verification(193, 64, 3, 0),
+            Verified = new Verification(387, 128, 3, 0),
             Currents = new HoldingCurrents(0.585, CurrentReason.Settling, 0.0408, 0.35, CurrentReason.Resolution, 0.0, true),
             Binding = new Binding(BindingConstraint.SupplyVoltage, new SafeRate
             {

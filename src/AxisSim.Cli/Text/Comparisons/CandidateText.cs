@@ -44,7 +44,7 @@ internal static class CandidateText
         string where = result.Axes.Count > 1 ? $" ({worst.Axis.Words()})" : "", load = $"{Say.Number(1.0 + margin)} times the load";
         return result.Fate switch
         {
-            CandidateFate.TooHot => $"slewing without end heats the winding to {Units.Celsius(hottest.ContinuousCelsius)}, above the {Units.Celsius(hottest.LimitCelsius)} of its insulation class",
+            CandidateFate.TooHot => $"{DutyText.Doing(hottest.Duty)} without end heats the winding to {Units.Celsius(hottest.ContinuousCelsius)}, above the {Units.Celsius(hottest.LimitCelsius)} of its insulation class",
             CandidateFate.NotSettled => $"it arrives, but does not settle in the time observed, nor at half the rate ({Say.List([.. result.Axes.Where(axis => double.IsNaN(axis.SettleSeconds)).Select(axis => axis.Axis.Words())])})",
             CandidateFate.Hopeless => $"not simulated, for by the closed form it cannot move {load} at a tenth of the rate in the file: {Lacks(worst.Limit)}{where}",
             CandidateFate.Slower => $"not simulated, for by the closed form it is on target after {Units.Time(result.SlewSeconds)} at the earliest, while another setting of this motor is sooner",

@@ -26,7 +26,7 @@ internal static class CureAdvices
             CureKind.MoreCurrent => new($"More slew current: {Units.Current(to)} instead of {Units.Current(cure.From)}; the motor is rated for {Say.With(model.Motor.RatedCurrentAmperes, "A")} peak.", [$"{key}.drive.slew_current={Up(to)} A"]),
             CureKind.Changeover => Changeover(key, cure.From, to),
             CureKind.MoreVoltage => Voltage(model, key, cure.From, to),
-            CureKind.MoreDamping => Damping(model, key, cure.From, to),
+            CureKind.MoreDamping => Damping(key, cure.From, to),
             CureKind.FirmerClutch => new($"A firmer clutch: tighten it to hold at least {Up(to)} N m about the axis instead of {Units.AxisTorque(cure.From)}, but no more than its maker allows.", [$"{key}.clutch.slip_torque={Up(to)} N*m"]),
             _ => Balance(report, axis, cure.From, to),
         };
@@ -47,7 +47,7 @@ internal static class CureAdvices
         CureKind.MoreCurrent => $"more slew current (tried up to {Say.With(cure.Tried, "A")} peak)",
         CureKind.Changeover => "another changeover speed",
         CureKind.MoreVoltage => $"a higher supply voltage (tried up to {Say.With(cure.Tried, "V")})",
-        CureKind.MoreDamping => $"more damping of the rotor (tried up to {Say.With(cure.Tried, "N m s/rad")})",
+        CureKind.MoreDamping => $"more damping of the rotor (tried up to {Units.Percent(cure.Tried)} of critical)",
         CureKind.FirmerClutch => $"a firmer clutch (tried up to {Units.AxisTorque(cure.Tried)})",
         _ => $"better balance (tried down to {Units.AxisTorque(cure.Tried)})",
     };
@@ -77,9 +77,8 @@ internal static class CureAdvices
             : new($"Full-stepping above {Say.Number(Units.Rpm(to), 4)} rpm of the motor ({now}); it gives more torque, with more noise.", [$"{key}.drive.changeover={Say.Number(Units.Rpm(to), 4)} rpm"]);
     }
 
-    private static CureAdvice Damping(AxisModel model, string key, double from, double to) => new(
-        $"More damping of the rotor, by a drive that damps or a damper on the shaft: {Up(to)} N m s/rad, {Units.Percent(to / OneChanges.CriticalDamping(model))} of critical, instead of {Say.With(from, "N m s/rad")}.",
-        [$"{key}.drive.damping={Up(to)} N*m*s/rad"]);
+    private static CureAdvice Damping(string key, double from, double to) => new(
+        $"More damping of the rotor: {Say.Number(100.0 * to)} % of critical instead of {Say.Number(100.0 * from)} %, by a damper on the motor's free shaft end or a drive that damps.", [$"{key}.drive.damping_share={Up(to)}"]);
 
     private static CureAdvice Voltage(AxisModel model, string key, double from, double to)
     {

@@ -96,9 +96,9 @@ internal static class FiguresText
         yield return ("phase current", $"{Units.Current(model.Drive.SlewCurrentAmperes)} slewing, {Units.Current(model.Drive.HoldingCurrentAmperes)} at rest; rated {Units.Current(model.Motor.RatedCurrentAmperes)}");
         yield return ("supply", $"{Say.With(power.PeakSupplyAmperes, "A")} peak (over 10 ms), {Say.With(power.MeanSupplyAmperes, "A")} mean over the slew, {Units.Energy(power.EnergyJoules)} in all, the watch after the slew included; {Volts(power)} at the drive");
         string limit = $"class {power.Insulation} allows {Units.Celsius(power.LimitCelsius)}";
-        string endless = !double.IsFinite(power.ContinuousCelsius) ? "above the limit if it slewed without end"
-            : $"{Units.Celsius(power.ContinuousCelsius)} if it slewed without end";
-        string hot = power.ContinuousCelsius > power.LimitCelsius ? ": TOO HOT for continuous slewing" : "";
-        yield return ("winding", $"{Units.Celsius(power.EndCelsius)} at the end, {endless}; {limit}{hot}");
+        string duty = DutyText.Doing(power.Duty);
+        string endless = double.IsFinite(power.ContinuousCelsius) ? Units.Celsius(power.ContinuousCelsius) : "above the limit";
+        string hot = power.ContinuousCelsius > power.LimitCelsius ? $": TOO HOT for {duty} without end" : "";
+        yield return ("winding", $"{Units.Celsius(power.EndCelsius)} at the end; hottest without end: {endless}, {duty}; {limit}{hot}");
     }
 }

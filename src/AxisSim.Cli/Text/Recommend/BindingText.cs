@@ -18,7 +18,7 @@ internal static class BindingText
         string why = Why(binding);
         if (binding.Limit == Limit.Temperature)
         {
-            return "Faster settings hold with the margin, but slewing without end the winding would pass the limit of its insulation.";
+            return "Faster settings hold with the margin, but slewing, tracking or holding without end the winding would pass the limit of its insulation.";
         }
 
         if (!double.IsFinite(greatest))

@@ -169,7 +169,7 @@ internal static class SampleReports
         SlewSeconds = (70.0 / 3.0) + 2.0,
         Settling = new Settling(0.824, null, 3.21 * ArcSecond, -0.61 * ArcSecond, 2.0 * ArcSecond, -6.0 * ArcSecond, 0.1 * ArcSecond, false),
         Offset = new OffsetSplit(-6.02 * ArcSecond, -3.5 * ArcSecond, -2.02 * ArcSecond, -1.0 * ArcSecond, 0.5 * ArcSecond, 0.0, 0.0),
-        Power = new PowerAndHeat(1.234, 0.8, 13_600.0, 23.5, 24.2, 24.4, 141.0, 130.0, InsulationClass.B),
+        Power = new PowerAndHeat(1.234, 0.8, 13_600.0, 23.5, 24.2, 24.4, 141.0, ContinuousDuty.Slewing, 130.0, InsulationClass.B),
         Facts = new DerivedFacts
         {
             TotalReduction = Ratio,
@@ -187,6 +187,8 @@ internal static class SampleReports
             SelfLocking = true,
             WormPeriodSeconds = 598.36,
             RotorResonanceHertz = 345.6,
+            DampingNewtonMetreSecondsPerRadian = 1.31e-3,
+            DampingShare = 0.05,
             EncoderCountRadians = 18.0 * ArcSecond,
         },
         StepSeconds = 50e-6,

@@ -37,7 +37,7 @@ public sealed class WorstCornerTests
     {
         var tolerances = new Tolerances();
         ToleranceFactors hard = ToleranceFactors.Corner(tolerances, ToleranceFactors.HardMask);
-        Assert.Equal(new ToleranceFactors(1.1, 1.3, 1.1, 0.95, 0.9, 1.05), hard);
+        Assert.Equal(new ToleranceFactors(1.1, 1.3, 1.1, 0.95, 0.9, 1.05, 0.5), hard);
         Assert.Equal(ToleranceFactors.Corners, Enumerable.Range(0, ToleranceFactors.Corners).Select(mask => ToleranceFactors.Corner(tolerances, mask)).Distinct().Count());
         MountSetup setup = Setups.Of("nominal"), changed = hard.Apply(setup, MountAxis.Polar);
         Assert.Equal(24.0 * 0.95, changed.Polar!.Drive.SupplyVolts, 1e-12);
