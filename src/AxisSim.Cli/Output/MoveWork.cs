@@ -15,7 +15,8 @@ internal static class MoveWork
     public static MoveReport Report(Scenario scenario, string file, string[] settings, double step, IReadOnlyList<AxisResult> results, CancellationToken stop = default)
     {
         MoveReport report = Bare(scenario, file, settings, step, results);
-        return report with { Advice = AdviceWork.Of(scenario, report, new QuestionOptions { StepSeconds = step, Stop = stop }) };
+        var options = new QuestionOptions { StepSeconds = step, Stop = stop };
+        return report with { Advice = AdviceWork.Of(scenario, report, options), Deciding = DecidingWork.Of(scenario, report, options) };
     }
 
     private static MoveReport Bare(Scenario scenario, string file, string[] settings, double step, IReadOnlyList<AxisResult> results) => new()

@@ -37,6 +37,9 @@ public sealed record Scenario
     /// <summary>What the reader made of the figures, for people: wiring, rms currents, conversions of speeds, defaults that matter.</summary>
     public required IReadOnlyList<string> Notes { get; init; }
 
+    /// <summary>What it leaves out although hardware differs in it.</summary>
+    public IReadOnlyList<AssumedKey> Assumed { get; init; } = [];
+
     /// <summary>SHA-256 of the file's text and the settings, in lower-case hexadecimal.</summary>
     public required string Sha256 { get; init; }
 

@@ -27,6 +27,7 @@ internal static class MovePresenter
             WasteText.Write(page, result.Outcome, report.AdviceFor(result.Outcome.Axis));
         }
 
+        DecidingText.Write(page, report);
         foreach (AxisResult result in report.Results.Where(result => result.Broken is null))
         {
             Why(page, report, result);

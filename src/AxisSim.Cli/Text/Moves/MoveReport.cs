@@ -38,6 +38,9 @@ internal sealed record MoveReport
     /// <summary>What may be told to try, axis by axis.</summary>
     public IReadOnlyList<AxisAdvice> Advice { get; init; } = [];
 
+    /// <summary>What was assumed and, within its usual range, would change a verdict.</summary>
+    public IReadOnlyList<DecidingKey> Deciding { get; init; } = [];
+
     /// <summary>What may be told to try on an axis.</summary>
     public AxisAdvice AdviceFor(MountAxis axis) => Advice.FirstOrDefault(advice => advice.Axis == axis) ?? new AxisAdvice { Axis = axis };
 
