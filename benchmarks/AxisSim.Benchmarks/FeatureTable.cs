@@ -66,7 +66,7 @@ internal static class FeatureTable
         }
 
         StepChoice step = Core.Studies.MoveStudy.Step(setup, MountAxis.Polar, StepChoice.DefaultSeconds);
-        return 1e9 * seconds * step.StepSeconds / ((results[0].SlewSeconds + Core.Outcomes.Arrival.BeyondSeconds) * cases.Length);
+        return 1e9 * seconds * step.StepSeconds / ((results[0].SlewSeconds + Core.Batches.LaneCase.BeyondSeconds) * cases.Length);
     }
 
     private static MountSetup Axis(Func<AxisModel, AxisModel> change) => Bare with { Polar = change(Bare.Polar!) };

@@ -18,7 +18,7 @@ internal static class AdviceWork
     /// <summary>The advice for every axis of a report.</summary>
     public static IReadOnlyList<AxisAdvice> Of(Scenario scenario, MoveReport report, QuestionOptions options)
     {
-        AxisAdvice[] drafts = [.. report.Results.Where(result => result.Broken is null).Select(result => Draft(report, result))];
+        AxisAdvice[] drafts = Drafts(report);
         (int Draft, Func<AxisAdvice, IReadOnlyList<CureAdvice>> Part, double Factor)[] parts =
         [
             .. from i in Enumerable.Range(0, drafts.Length)
@@ -37,6 +37,9 @@ internal static class AdviceWork
             Savings = [.. draft.Savings.Where(advice => Kept(i, 4, advice))],
         })];
     }
+
+    /// <summary>What the searches suggest, before it is run as typed.</summary>
+    internal static AxisAdvice[] Drafts(MoveReport report) => [.. report.Results.Where(result => result.Broken is null).Select(result => Draft(report, result))];
 
     private static readonly (Func<AxisAdvice, IReadOnlyList<CureAdvice>> Of, double Factor)[] Parts =
     [

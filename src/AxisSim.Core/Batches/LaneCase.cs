@@ -14,7 +14,7 @@ namespace AxisSim.Core.Batches;
 internal sealed class LaneCase
 {
     /// <summary>Where only the outcome is asked for, time watched beyond the slew, s: a rotor that goes through the target has shown it by then.</summary>
-    private const double BeyondSeconds = 0.3;
+    public const double BeyondSeconds = 0.3;
 
     private readonly BatchCase _item;
     private readonly LaneAxis _ready;

@@ -61,5 +61,5 @@ public sealed class SearchTests
     }
 
     private static bool Arrives(MountSetup setup, LoadCase load, AxisSettings settings) =>
-        Arrival.Of(load.With(setup, settings, Margin, RateFinder.ProbeRadians(settings)).Setup, MountAxis.Polar, Step);
+        ScalarArrival.Of(load.With(setup, settings, Margin, RateFinder.ProbeRadians(settings)).Setup, MountAxis.Polar, Step);
 }

@@ -7,7 +7,7 @@ namespace AxisSim.Tests.Docs;
 
 /// <summary>What the program suggests after the stall of the demo is what rescues it.</summary>
 [Trait("speed", "slow")]
-public sealed partial class RemedyTests
+public sealed partial class CureTests
 {
     private const double AskedLoadFactor = 1.1;
 
