@@ -6,7 +6,6 @@ using AxisSim.Core.Sky;
 using AxisSim.Core.Stepping.Jobs;
 using AxisSim.Core.Stepping.Lanes;
 using AxisSim.Core.Stepping;
-using AxisSim.Core.Studies;
 
 namespace AxisSim.Core.Batches;
 

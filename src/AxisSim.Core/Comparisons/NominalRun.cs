@@ -1,6 +1,5 @@
 using AxisSim.Core.Drives;
 using AxisSim.Core.Motion;
-using AxisSim.Core.Motors;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;

@@ -1,5 +1,6 @@
 using System.Globalization;
 using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Reductions;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;

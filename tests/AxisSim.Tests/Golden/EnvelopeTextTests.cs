@@ -1,7 +1,8 @@
-using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Envelopes;
+using AxisSim.Cli.Text;
 using AxisSim.Core.Batches;
 using AxisSim.Core.Envelopes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Tests.Golden;

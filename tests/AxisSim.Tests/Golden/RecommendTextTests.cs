@@ -1,7 +1,8 @@
-using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Recommend;
+using AxisSim.Cli.Text;
 using AxisSim.Core.Batches;
 using AxisSim.Core.Envelopes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Recommendations;
 using AxisSim.Core.Sky;
 using AxisSim.Tests.Unit.Recommendations;

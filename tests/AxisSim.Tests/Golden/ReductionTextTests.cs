@@ -1,5 +1,6 @@
-using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Reductions;
+using AxisSim.Cli.Text;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Reductions;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
@@ -38,7 +39,7 @@ public sealed class ReductionTextTests
         {
             using var writer = new StringWriter();
             ReductionPresenter.Write(new Page(writer, colour: false), [Report(SampleReductions.Result(216.0, [SampleReductions.Point(216.0, bound)]))], []);
-            Assert.Contains(ReductionVerdict.Short(bound), writer.ToString(), StringComparison.Ordinal);
+            Assert.Contains(LimitWords.Short(bound), writer.ToString(), StringComparison.Ordinal);
             Assert.Contains("What to try", writer.ToString(), StringComparison.Ordinal);
         }
 
@@ -55,7 +56,7 @@ public sealed class ReductionTextTests
     private static ReductionReport Report(ReductionResult result) => new()
     {
         Axis = MountAxis.Polar, File = "mount.toml", Settings = [], StageKey = "polar.stages.belt.ratio", SlewRateRadiansPerSecond = 3.0 * Degree,
-        AccelerationRadiansPerSecondSquared = 2.67 * Degree, RampSeconds = 1.5, ToleranceRadians = 2.0 / 3600.0 * Degree, MaximumPulseRateHertz = 100e3, SupplyVolts = 12.8, Microsteps = 64, Result = result,
+        AccelerationRadiansPerSecondSquared = 2.67 * Degree, RampSeconds = 1.5, ToleranceRadians = 2.0 / 3600.0 * Degree, MaximumPulseRateHertz = 100e3, SupplyVolts = 12.8, Microsteps = 64, FullSteps = true, Result = result,
     };
 
     private static void Check(string name, string culture, IReadOnlyList<ReductionReport> reports)

@@ -1,6 +1,7 @@
 using AxisSim.Cli.Text.Moves;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Payloads;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
 using AxisSim.Files.Scenarios;
@@ -58,7 +59,9 @@ public sealed class CureAdviceTests
     {
         AxisModel read = Apply(Advice(CureKind.MoreVoltage, 24.0, 36.0));
         Assert.Equal(36.0, read.Drive.SupplyVolts);
-        Assert.Equal(43.2, read.Drive.BrakeLimitVolts, 9);
+        
+        // The limit of the scenario keeps its ratio to the voltage: 30 V x 36/24.
+        Assert.Equal(45.0, read.Drive.BrakeLimitVolts, 9);
     }
 
     [Fact]

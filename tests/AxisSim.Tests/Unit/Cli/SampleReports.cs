@@ -1,3 +1,4 @@
+using AxisSim.Cli.Output;
 using AxisSim.Cli.Text.Moves;
 using AxisSim.Core.Drives;
 using AxisSim.Core.Gearing;
@@ -5,6 +6,7 @@ using AxisSim.Core.Motors;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Payloads;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Stepping;
 using AxisSim.Core.Studies;

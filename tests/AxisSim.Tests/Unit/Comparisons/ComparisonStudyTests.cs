@@ -3,6 +3,7 @@ using AxisSim.Core.Comparisons;
 using AxisSim.Core.Envelopes;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
 using AxisSim.Files.Scenarios;

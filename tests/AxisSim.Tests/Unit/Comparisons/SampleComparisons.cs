@@ -4,6 +4,7 @@ using AxisSim.Core.Comparisons;
 using AxisSim.Core.Envelopes;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 using AxisSim.Files.Scenarios;
 using AxisSim.Plots;

@@ -2,6 +2,7 @@ using AxisSim.Core.Batches;
 using AxisSim.Core.Envelopes;
 using AxisSim.Core.Motion;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 using AxisSim.Files.Scenarios;
 

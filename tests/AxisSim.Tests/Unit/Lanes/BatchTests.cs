@@ -2,6 +2,7 @@ using AxisSim.Core.Batches;
 using AxisSim.Core.Motion;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Stepping;
 using AxisSim.Core.Studies;

@@ -1,8 +1,9 @@
 using System.Text;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Reductions;
-using AxisSim.Plots;
 using AxisSim.Plots.Drawing;
 using AxisSim.Plots.Reductions;
+using AxisSim.Plots;
 
 namespace AxisSim.Tests.Unit.Plots;
 

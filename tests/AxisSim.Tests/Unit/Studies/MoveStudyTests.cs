@@ -2,6 +2,7 @@ using AxisSim.Core.Drives;
 using AxisSim.Core.Gearing;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
 using AxisSim.Tests.Assemblies;

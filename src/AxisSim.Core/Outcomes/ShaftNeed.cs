@@ -4,7 +4,7 @@ using AxisSim.Core.Motion;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
 
-namespace AxisSim.Core.Studies;
+namespace AxisSim.Core.Outcomes;
 
 /// <summary>Shaft torque that the planned motion needs, quasi-statically.</summary>
 /// <remarks>
