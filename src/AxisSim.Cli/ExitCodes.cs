@@ -15,6 +15,9 @@ internal static class ExitCodes
     /// <summary>The prediction is a failure.</summary>
     public const int PredictedFailure = 3;
 
+    /// <summary>The terminal went away.</summary>
+    public const int HungUp = 129;
+
     /// <summary>Stopped by the user.</summary>
     public const int Stopped = 130;
 
@@ -29,6 +32,7 @@ internal static class ExitCodes
         (BadInput, "bad input, or files that cannot be written; the message says what and where"),
         (OurFault, "a fault of this program"),
         (Stopped, "stopped with Ctrl-C"),
+        (HungUp, "its terminal was closed (SIGHUP)"),
         (Terminated, "told to end (SIGTERM)"),
     ];
 }

@@ -25,6 +25,13 @@ internal sealed class JournalContent
     public long TornBytes { get; private set; }
 
     /// <summary>Reads a journal; null with a problem. A record that is torn or whose sum is wrong ends it.</summary>
+    public static JournalContent? Read(string path, CancellationToken stop, out Problem? problem)
+    {
+        (JournalContent? content, problem) = Stoppable.Wait(() => (Read(path, out Problem? found), found), stop);
+        return content;
+    }
+
+    /// <summary>The same, however long it takes.</summary>
     public static JournalContent? Read(string path, out Problem? problem)
     {
         problem = null;
@@ -48,6 +55,13 @@ internal sealed class JournalContent
         if (first is null || JournalFrame.Header(first) is not { } header)
         {
             problem = About(path, "a file that is no journal of a map", "the journal that axissim map writes");
+            return null;
+        }
+
+        string[] texts = [header.Scenario, header.File, .. header.Settings, .. header.Notes];
+        if (texts.Any(text => PlainText.FirstStrange(text) is not null))
+        {
+            problem = About(path, "a journal whose texts hold control characters", "the journal that axissim map writes");
             return null;
         }
 
