@@ -1,8 +1,8 @@
-using AxisSim.Core;
-using AxisSim.Core.Dynamics;
 using AxisSim.Core.Motion;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping;
 
 namespace AxisSim.Benchmarks.Cases;
 

@@ -4,8 +4,8 @@ using AxisSim.Cli.Input;
 using AxisSim.Cli.Output;
 using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Moves;
-using AxisSim.Core.Dynamics;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping;
 using AxisSim.Core.Studies;
 using AxisSim.Files.Scenarios;
 

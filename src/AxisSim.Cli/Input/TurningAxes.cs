@@ -1,6 +1,6 @@
 using AxisSim.Cli.Text;
-using AxisSim.Core;
 using AxisSim.Core.Envelopes;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
 using AxisSim.Files.Scenarios;
 

@@ -1,7 +1,7 @@
 using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Moves;
-using AxisSim.Core.Dynamics;
 using AxisSim.Core.Outcomes;
+using AxisSim.Core.Stepping;
 using AxisSim.Core.Studies;
 using AxisSim.Files.Scenarios;
 using AxisSim.Files.Tables;

@@ -1,9 +1,8 @@
 using AxisSim.Cli.Input;
 using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Envelopes;
-using AxisSim.Core;
 using AxisSim.Core.Envelopes;
-using AxisSim.Core.Motion;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Cli.Output;

@@ -1,9 +1,10 @@
-using AxisSim.Core.Dynamics;
-using AxisSim.Core.Lanes;
 using AxisSim.Core.Motion;
 using AxisSim.Core.Motors;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
-using AxisSim.Core.Studies;
+using AxisSim.Core.Stepping;
+using AxisSim.Core.Stepping.Jobs;
+using AxisSim.Core.Stepping.Lanes;
 
 namespace AxisSim.Core.Batches;
 

@@ -1,6 +1,7 @@
 using System.Runtime.CompilerServices;
-using AxisSim.Core.Dynamics;
-using AxisSim.Core.Lanes;
+using AxisSim.Core.Stepping;
+using AxisSim.Core.Stepping.Jobs;
+using AxisSim.Core.Stepping.Lanes;
 
 namespace AxisSim.Core.Batches;
 

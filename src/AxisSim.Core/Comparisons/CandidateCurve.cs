@@ -1,5 +1,7 @@
 using AxisSim.Core.Motion;
 using AxisSim.Core.Motors;
+using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
 

@@ -1,6 +1,7 @@
 using AxisSim.Core.Drives;
 using AxisSim.Core.Gearing;
 using AxisSim.Core.Motors;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Core.Comparisons;

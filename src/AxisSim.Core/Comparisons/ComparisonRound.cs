@@ -1,7 +1,8 @@
 using AxisSim.Core.Batches;
 using AxisSim.Core.Envelopes;
+using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
-using AxisSim.Core.Studies;
 
 namespace AxisSim.Core.Comparisons;
 

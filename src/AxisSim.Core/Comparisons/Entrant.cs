@@ -1,9 +1,9 @@
 using AxisSim.Core.Envelopes;
 using AxisSim.Core.Motion;
 using AxisSim.Core.Motors;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
-using AxisSim.Core.Studies;
 
 namespace AxisSim.Core.Comparisons;
 

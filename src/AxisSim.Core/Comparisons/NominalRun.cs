@@ -1,8 +1,10 @@
-using AxisSim.Core.Dynamics;
+using AxisSim.Core.Drives;
 using AxisSim.Core.Motion;
 using AxisSim.Core.Motors;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping;
 
 namespace AxisSim.Core.Comparisons;
 

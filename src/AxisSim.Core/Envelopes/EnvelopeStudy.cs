@@ -1,6 +1,6 @@
 using AxisSim.Core.Batches;
-using AxisSim.Core.Motion;
 using AxisSim.Core.Motors;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Core.Envelopes;
@@ -58,7 +58,7 @@ public static class EnvelopeStudy
     {
         ArgumentNullException.ThrowIfNull(setup);
         AxisModel model = setup.Axis(axis);
-        AxisMotion motion = model.Motion with { SlewRateRadiansPerSecond = rateRadiansPerSecond, RampSeconds = rampSeconds, AccelerationRadiansPerSecondSquared = null };
+        AxisMotion motion = model.Motion with { SlewRateRadiansPerSecond = rateRadiansPerSecond, Ramp = Ramp.OfSeconds(rampSeconds) };
         return setup.With(axis, model with { Motion = motion });
     }
 

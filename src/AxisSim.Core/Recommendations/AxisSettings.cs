@@ -1,3 +1,4 @@
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Core.Recommendations;
@@ -28,7 +29,7 @@ public readonly record struct AxisSettings(
         AxisModel model = setup.Axis(axis);
         return setup.With(axis, model with
         {
-            Motion = model.Motion with { SlewRateRadiansPerSecond = SlewRateRadiansPerSecond, RampSeconds = RampSeconds, AccelerationRadiansPerSecondSquared = null },
+            Motion = model.Motion with { SlewRateRadiansPerSecond = SlewRateRadiansPerSecond, Ramp = Ramp.OfSeconds(RampSeconds) },
             Drive = model.Drive with
             {
                 SlewCurrentAmperes = SlewCurrentAmperes,

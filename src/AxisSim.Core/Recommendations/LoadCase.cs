@@ -1,5 +1,6 @@
 using AxisSim.Core.Batches;
-using AxisSim.Core.Studies;
+using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
 
 namespace AxisSim.Core.Recommendations;
 

@@ -1,5 +1,6 @@
 using AxisSim.Core.Batches;
 using AxisSim.Core.Envelopes;
+using AxisSim.Core.Mount;
 
 namespace AxisSim.Core.Recommendations;
 

@@ -1,4 +1,5 @@
 using AxisSim.Core.Batches;
+using AxisSim.Core.Mount;
 
 namespace AxisSim.Core.Recommendations;
 

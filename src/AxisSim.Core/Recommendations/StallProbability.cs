@@ -1,5 +1,6 @@
 using AxisSim.Core.Batches;
-using AxisSim.Core.Dynamics;
+using AxisSim.Core.Mount;
+using AxisSim.Core.Numerics;
 
 namespace AxisSim.Core.Recommendations;
 

@@ -1,4 +1,5 @@
-using AxisSim.Core.Dynamics;
+using AxisSim.Core.Mount;
+using AxisSim.Core.Numerics;
 using AxisSim.Core.Sky;
 using MathNet.Numerics.Distributions;
 

@@ -1,3 +1,5 @@
+using AxisSim.Core.Mount;
+
 namespace AxisSim.Core.Recommendations;
 
 /// <summary>The corner of the tolerances at which settings have the least to spare.</summary>

@@ -1,6 +1,7 @@
 using AxisSim.Core.Batches;
 using AxisSim.Core.Motion;
 using AxisSim.Core.Motors;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
 

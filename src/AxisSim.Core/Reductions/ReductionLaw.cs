@@ -1,6 +1,6 @@
 using AxisSim.Core.Envelopes;
-using AxisSim.Core.Motion;
 using AxisSim.Core.Motors;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Core.Reductions;
@@ -73,7 +73,7 @@ public sealed class ReductionLaw
     /// <summary>Whether the closed form gives a rate, and the acceleration of the scenario's ramp up to it, with the margin.</summary>
     public bool Carries(double totalRatio, double rateRadiansPerSecond)
     {
-        AxisMotion motion = _model.Motion with { SlewRateRadiansPerSecond = rateRadiansPerSecond, RampSeconds = _model.Motion.RampInUseSeconds, AccelerationRadiansPerSecondSquared = null };
+        AxisMotion motion = _model.Motion with { SlewRateRadiansPerSecond = rateRadiansPerSecond, Ramp = Ramp.OfSeconds(_model.Motion.RampInUseSeconds) };
         ReductionMatch here = Match with { MotorTorqueNewtonMetres = (1.0 - _margin) * Torque(rateRadiansPerSecond * totalRatio), LoadTorqueNewtonMetres = _load.Torque(rateRadiansPerSecond) };
         return here.Acceleration(totalRatio) >= motion.PeakAcceleration;
     }

@@ -1,6 +1,5 @@
-using AxisSim.Core.Batches;
 using AxisSim.Core.Envelopes;
-using AxisSim.Core.Motion;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;

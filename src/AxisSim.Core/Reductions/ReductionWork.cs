@@ -1,7 +1,8 @@
 using AxisSim.Core.Batches;
 using AxisSim.Core.Envelopes;
 using AxisSim.Core.Gearing;
-using AxisSim.Core.Motion;
+using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
 
@@ -94,7 +95,7 @@ internal sealed class ReductionWork
     public MountSetup AtAcceleration(double acceleration)
     {
         AxisModel model = Loaded.Axis(Axis);
-        AxisMotion motion = model.Motion with { SlewRateRadiansPerSecond = AccelerationRate, RampSeconds = null, AccelerationRadiansPerSecondSquared = acceleration };
+        AxisMotion motion = model.Motion with { SlewRateRadiansPerSecond = AccelerationRate, Ramp = Ramp.OfAcceleration(acceleration) };
         return Loaded.With(Axis, model with { Motion = motion });
     }
 
@@ -109,7 +110,7 @@ internal sealed class ReductionWork
         AxisMotion motion = Model.Motion;
         double most = Math.Min(motion.SlewRateRadiansPerSecond, ReductionStudy.AccelerationRateShare * Facts.RateRadiansPerSecond);
         AccelerationRate = Math.Max(Rates.FirstBad is null ? most : Math.Min(most, safe), motion.StartRateRadiansPerSecond);
-        double top = (motion with { SlewRateRadiansPerSecond = AccelerationRate, RampSeconds = SwingSeconds, AccelerationRadiansPerSecondSquared = null }).PeakAcceleration;
+        double top = (motion with { SlewRateRadiansPerSecond = AccelerationRate, Ramp = Ramp.OfSeconds(SwingSeconds) }).PeakAcceleration;
         Accelerations = new EdgeScan(0.0, Math.Min(0.8 * Facts.AccelerationRadiansPerSecondSquared, top), top);
     }
 

@@ -1,9 +1,10 @@
-using AxisSim.Core.Dynamics;
 using AxisSim.Core.Gearing;
 using AxisSim.Core.Motion;
 using AxisSim.Core.Motors;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping;
 
 namespace AxisSim.Core.Studies;
 
@@ -58,7 +59,7 @@ public static class MoveStudy
     private const double JumpSeconds = 0.15;
 
     /// <summary>The step that a run of one axis would take when <paramref name="askedSeconds"/> is asked for.</summary>
-    public static StepChoice Step(MountSetup setup, MountAxis axis, double askedSeconds) => new MoveRun(setup, axis, new MovePlan(setup), askedSeconds).Choice;
+    public static StepChoice Step(MountSetup setup, MountAxis axis, double askedSeconds) => StepChoice.For(setup, axis, askedSeconds);
 
     /// <summary>Runs one axis; the other follows its own plan.</summary>
     public static AxisResult Run(MountSetup setup, MountAxis axis, MoveOptions options)

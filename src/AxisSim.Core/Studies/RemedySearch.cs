@@ -1,5 +1,6 @@
-using AxisSim.Core.Dynamics;
 using AxisSim.Core.Motion;
+using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Payloads;
 using AxisSim.Core.Sky;
 
@@ -38,7 +39,7 @@ internal static class RemedySearch
         AxisMotion motion = model.Motion;
         return kind switch
         {
-            RemedyKind.LongerRamp => setup.With(axis, model with { Motion = motion with { RampSeconds = value, AccelerationRadiansPerSecondSquared = null } }),
+            RemedyKind.LongerRamp => setup.With(axis, model with { Motion = motion with { Ramp = Ramp.OfSeconds(value) } }),
             RemedyKind.LowerSlewRate => setup.With(axis, model with { Motion = motion with { SlewRateRadiansPerSecond = value } }),
             RemedyKind.MoreCurrent => setup.With(axis, model with { Drive = model.Drive with { SlewCurrentAmperes = value } }),
             RemedyKind.Changeover => setup.With(axis, model with { Drive = model.Drive with { ChangeoverRadiansPerSecond = value } }),

@@ -1,6 +1,7 @@
 using AxisSim.Core.Dynamics;
 using AxisSim.Core.Gearing;
 using AxisSim.Core.Motion;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Core.Studies;

@@ -1,5 +1,5 @@
-using AxisSim.Core;
 using AxisSim.Core.Maps;
+using AxisSim.Core.Mount;
 using AxisSim.Files.Keys;
 using AxisSim.Files.Scenarios;
 

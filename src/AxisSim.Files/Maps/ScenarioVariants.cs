@@ -1,5 +1,5 @@
 using System.Collections.Concurrent;
-using AxisSim.Core;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Payloads;
 using AxisSim.Files.Keys;
 using AxisSim.Files.Scenarios;

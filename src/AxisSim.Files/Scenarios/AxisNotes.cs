@@ -1,5 +1,5 @@
 using System.Globalization;
-using AxisSim.Core;
+using AxisSim.Core.Mount;
 using AxisSim.Files.Units;
 
 namespace AxisSim.Files.Scenarios;

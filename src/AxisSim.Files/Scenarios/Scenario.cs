@@ -1,5 +1,5 @@
+using AxisSim.Core.Mount;
 using AxisSim.Core.Recommendations;
-using AxisSim.Core;
 using AxisSim.Core.Payloads;
 
 namespace AxisSim.Files.Scenarios;

@@ -1,5 +1,5 @@
-using AxisSim.Core;
 using AxisSim.Core.Dynamics;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Payloads;
 
 namespace AxisSim.Files.Scenarios;

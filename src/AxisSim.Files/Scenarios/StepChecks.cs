@@ -1,7 +1,6 @@
-using AxisSim.Core;
-using AxisSim.Core.Dynamics;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
-using AxisSim.Core.Studies;
+using AxisSim.Core.Stepping;
 
 namespace AxisSim.Files.Scenarios;
 
@@ -18,7 +17,7 @@ internal static class StepChecks
                 continue;
             }
 
-            StepChoice choice = MoveStudy.Step(setup, axis, StepChoice.DefaultSeconds);
+            StepChoice choice = StepChoice.For(setup, axis, StepChoice.DefaultSeconds);
             if (!choice.Workable)
             {
                 string key = axis == MountAxis.Polar ? "polar" : "declination";

@@ -1,6 +1,6 @@
 using System.Globalization;
 using AxisSim.Core.Gearing;
-using AxisSim.Core.Motion;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
 using AxisSim.Report.Text;
 

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
-using AxisSim.Core;
 using AxisSim.Core.Motors;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;

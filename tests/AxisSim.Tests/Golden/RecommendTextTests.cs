@@ -88,7 +88,7 @@ public sealed class RecommendTextTests
 
     private static RecommendReport Report(AxisRecommendation answer, BatchResult? run)
     {
-        Core.MountSetup setup = Setups.Of("heavy-reflector");
+        Core.Mount.MountSetup setup = Setups.Of("heavy-reflector");
         return new RecommendReport
         {
             Name = "heavy reflector", File = "mount.toml", Settings = ["polar.drive.microsteps=32"], Aim = RecommendAim.Balanced, Margin = 0.3, Tolerances = new Tolerances(), Coarse = false, Together = 0,

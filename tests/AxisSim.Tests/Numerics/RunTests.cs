@@ -1,7 +1,7 @@
-using AxisSim.Core;
-using AxisSim.Core.Dynamics;
 using AxisSim.Core.Motion;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping;
 using AxisSim.Core.Studies;
 using AxisSim.Tests.Assemblies;
 
@@ -12,7 +12,7 @@ public sealed class RunTests
     [Fact]
     public void TheSameRunTwiceIsTheSameToTheLastBit()
     {
-        MountSetup setup = BenchmarkCase.Setup(BenchmarkCase.Axis with { Motion = new AxisMotion { SlewRateRadiansPerSecond = 0.05, RampSeconds = 0.3 } }, -4.0, 0.1, 1.0, probe: true);
+        MountSetup setup = BenchmarkCase.Setup(BenchmarkCase.Axis with { Motion = new AxisMotion { SlewRateRadiansPerSecond = 0.05, Ramp = Ramp.OfSeconds(0.3) } }, -4.0, 0.1, 1.0, probe: true);
         AxisResult one = MoveStudy.Run(setup, MountAxis.Polar, new MoveOptions());
         AxisResult two = MoveStudy.Run(setup, MountAxis.Polar, new MoveOptions());
         Assert.Equal(one.Outcome, two.Outcome);
@@ -61,7 +61,7 @@ public sealed class RunTests
     public void AStepTooLongForTheSpeedIsShortenedAndSaidSo()
     {
         // 100 teeth x 37.7 rad/s x 100 us = 0.377 is just allowed; twice the slew rate is not.
-        AxisModel fast = BenchmarkCase.Axis with { Motion = new AxisMotion { SlewRateRadiansPerSecond = 8 * BenchmarkCase.Degree, RampSeconds = 2 } };
+        AxisModel fast = BenchmarkCase.Axis with { Motion = new AxisMotion { SlewRateRadiansPerSecond = 8 * BenchmarkCase.Degree, Ramp = Ramp.OfSeconds(2) } };
         MountSetup setup = BenchmarkCase.Setup(fast, 4.0, 1.0, 0.5);
         var run = new MoveRun(setup, MountAxis.Polar, new MovePlan(setup), 50e-6);
         Assert.Equal(25e-6, run.Choice.StepSeconds);

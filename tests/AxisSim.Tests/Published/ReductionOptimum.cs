@@ -1,6 +1,6 @@
-using AxisSim.Core;
 using AxisSim.Core.Gearing;
 using AxisSim.Core.Motion;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Reductions;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
@@ -65,7 +65,7 @@ public sealed class ReductionOptimum
         ReductionMatch match = ReductionMatch.Of(setup, MountAxis.Polar, 0.3);
         MountSetup changed = ReductionTrain.With(setup, MountAxis.Polar, total);
         AxisModel model = changed.Polar!;
-        changed = changed.With(MountAxis.Polar, model with { Motion = model.Motion with { RampSeconds = null, AccelerationRadiansPerSecondSquared = match.Acceleration(total) } });
+        changed = changed.With(MountAxis.Polar, model with { Motion = model.Motion with { Ramp = Ramp.OfAcceleration(match.Acceleration(total)) } });
         changed = changed with { Move = changed.Move with { FollowUp = FollowUp.Rest } };
         double torque = Math.Abs(new ShaftNeed(changed, MountAxis.Polar, new MovePlan(changed)).At(1e-9).Torque);
         Assert.Equal(1.0, torque / match.MotorTorqueNewtonMetres, NeedTolerance);

@@ -1,6 +1,5 @@
-using AxisSim.Core;
 using AxisSim.Core.Comparisons;
-using AxisSim.Core.Motion;
+using AxisSim.Core.Mount;
 
 namespace AxisSim.Cli.Text.Comparisons;
 

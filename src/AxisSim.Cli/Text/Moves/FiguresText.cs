@@ -1,4 +1,4 @@
-using AxisSim.Core;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Studies;
 using AxisSim.Report.Sheets;

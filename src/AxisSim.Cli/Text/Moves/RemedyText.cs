@@ -1,6 +1,5 @@
 using AxisSim.Cli.Input;
-using AxisSim.Core;
-using AxisSim.Core.Motion;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
 
@@ -21,7 +20,7 @@ internal static class RemedyText
         string key = axis.Key();
         return remedy.Kind switch
         {
-            RemedyKind.LongerRamp => Ramp(model.Motion, key, remedy.From, to),
+            RemedyKind.LongerRamp => LongerRamp(model.Motion, key, remedy.From, to),
             RemedyKind.LowerSlewRate => Rate(key, remedy.From, to),
             RemedyKind.MoreCurrent => new($"More slew current: {Units.Current(to)} instead of {Units.Current(remedy.From)}; the motor is rated for {Say.With(model.Motor.RatedCurrentAmperes, "A")} peak.", [$"{key}.drive.slew_current={Up(to)} A"]),
             RemedyKind.Changeover => Changeover(key, remedy.From, to),
@@ -43,15 +42,15 @@ internal static class RemedyText
         _ => $"better balance (tried down to {Units.AxisTorque(remedy.Tried)})",
     };
 
-    private static RemedyAdvice Ramp(AxisMotion motion, string key, double from, double to)
+    private static RemedyAdvice LongerRamp(AxisMotion motion, string key, double from, double to)
     {
         string sentence = $"A longer ramp: {Units.Time(to)} instead of {Units.Time(from)}";
-        if (motion.AccelerationRadiansPerSecondSquared is null)
+        if (motion.Ramp.Seconds is not null)
         {
             return new(sentence + ".", [$"{key}.motion.ramp_time={Up(to)} s"]);
         }
 
-        double acceleration = Units.Degrees((motion with { RampSeconds = to, AccelerationRadiansPerSecondSquared = null }).PeakAcceleration);
+        double acceleration = Units.Degrees((motion with { Ramp = Ramp.OfSeconds(to) }).PeakAcceleration);
         return new(
             $"{sentence}, that is an acceleration of {Down(acceleration)} deg/s^2 instead of {Say.With(Units.Degrees(motion.PeakAcceleration), "deg/s^2")}.",
             [$"{key}.motion.acceleration={Down(acceleration)} deg/s^2"]);

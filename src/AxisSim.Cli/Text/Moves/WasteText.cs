@@ -1,5 +1,5 @@
 using AxisSim.Cli.Input;
-using AxisSim.Core;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
 
 namespace AxisSim.Cli.Text.Moves;

@@ -1,4 +1,4 @@
-using AxisSim.Core;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Reductions;
 using AxisSim.Core.Sky;
 

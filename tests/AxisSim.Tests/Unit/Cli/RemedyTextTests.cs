@@ -1,5 +1,5 @@
 using AxisSim.Cli.Text.Moves;
-using AxisSim.Core;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Payloads;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
@@ -17,17 +17,17 @@ public sealed class RemedyTextTests
 
     [Fact]
     public void A_longer_ramp_is_read_back() =>
-        Assert.Equal(1.4, Apply(Advice(RemedyKind.LongerRamp, 1.0, 1.4)).Motion.RampSeconds);
+        Assert.Equal(1.4, Apply(Advice(RemedyKind.LongerRamp, 1.0, 1.4)).Motion.Ramp.Seconds);
 
     [Fact]
     public void With_an_acceleration_in_the_scenario_the_ramp_becomes_an_acceleration()
     {
         // 3 deg/s in 1.4 s is 2.142857 deg/s^2; the suggestion must not be steeper.
         MoveReport report = SampleReports.Arriving();
-        report = report with { Setup = report.Setup with { Polar = SampleReports.Model(null, 3.0 * Math.PI / 180.0) } };
+        report = report with { Setup = report.Setup with { Polar = SampleReports.Model(Ramp.OfAcceleration(3.0 * Math.PI / 180.0)) } };
         RemedyAdvice advice = RemedyText.Advice(report, MountAxis.Polar, new Remedy(RemedyKind.LongerRamp, 1.0, 1.4, 1.4), 1.4);
         Assert.Equal(["polar.motion.acceleration=2.142 deg/s^2"], advice.Settings);
-        Assert.Null(Apply(advice).Motion.RampSeconds);
+        Assert.Null(Apply(advice).Motion.Ramp.Seconds);
     }
 
     [Fact]

@@ -1,13 +1,12 @@
 using AxisSim.Cli.Text.Moves;
-using AxisSim.Core;
 using AxisSim.Core.Drives;
-using AxisSim.Core.Dynamics;
 using AxisSim.Core.Gearing;
-using AxisSim.Core.Motion;
 using AxisSim.Core.Motors;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Payloads;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping;
 using AxisSim.Core.Studies;
 
 namespace AxisSim.Tests.Unit.Cli;
@@ -78,7 +77,7 @@ internal static class SampleReports
         return report with { Setup = report.Setup with { Polar = model } };
     }
 
-    public static AxisModel Model(double? rampSeconds = 2.0, double? acceleration = null) => new()
+    public static AxisModel Model(Ramp? ramp = null) => new()
     {
         Motor = new StepperMotor
         {
@@ -101,7 +100,7 @@ internal static class SampleReports
         },
         Train = new GearTrain { Worm = new WormStage { WheelTeeth = 144, GivenDrivingEfficiency = 0.45 }, Stages = [new GearStage { Name = "belt", DrivenTeeth = 5, DrivingTeeth = 1 }], StiffnessNewtonMetresPerRadian = 2e4 },
         Bearings = new AxisBearings { CoulombNewtonMetres = 0.8, BreakawayNewtonMetres = 0.8 },
-        Motion = new AxisMotion { SlewRateRadiansPerSecond = 3.0 * Degree, RampSeconds = rampSeconds, AccelerationRadiansPerSecondSquared = acceleration },
+        Motion = new AxisMotion { SlewRateRadiansPerSecond = 3.0 * Degree, Ramp = ramp ?? Ramp.OfSeconds(2.0) },
     };
 
     private static PayloadModel Bodies => new()

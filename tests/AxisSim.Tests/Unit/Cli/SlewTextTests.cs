@@ -1,7 +1,7 @@
 using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Balance;
 using AxisSim.Cli.Text.Moves;
-using AxisSim.Core.Motion;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Payloads;
 using AxisSim.Core.Sky;

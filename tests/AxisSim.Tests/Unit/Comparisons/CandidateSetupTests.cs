@@ -1,9 +1,8 @@
 using AxisSim.Cli.Input;
-using AxisSim.Core;
 using AxisSim.Core.Comparisons;
 using AxisSim.Core.Gearing;
-using AxisSim.Core.Motion;
 using AxisSim.Core.Motors;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 using AxisSim.Files.Scenarios;

@@ -1,7 +1,8 @@
-using AxisSim.Core;
 using AxisSim.Core.Batches;
 using AxisSim.Core.Comparisons;
 using AxisSim.Core.Envelopes;
+using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
 using AxisSim.Files.Scenarios;

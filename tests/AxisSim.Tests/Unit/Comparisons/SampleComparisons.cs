@@ -1,8 +1,8 @@
 using AxisSim.Cli.Text.Comparisons;
-using AxisSim.Core;
 using AxisSim.Core.Batches;
 using AxisSim.Core.Comparisons;
 using AxisSim.Core.Envelopes;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 using AxisSim.Files.Scenarios;

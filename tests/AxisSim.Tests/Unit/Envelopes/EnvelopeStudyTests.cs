@@ -1,7 +1,7 @@
-using AxisSim.Core;
 using AxisSim.Core.Batches;
 using AxisSim.Core.Envelopes;
 using AxisSim.Core.Motion;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
 using AxisSim.Files.Scenarios;
 

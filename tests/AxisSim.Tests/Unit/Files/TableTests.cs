@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using AxisSim.Core.Outcomes;
-using AxisSim.Core.Studies;
 using AxisSim.Files.Scenarios;
 using AxisSim.Files.Tables;
 using AxisSim.Tests.Golden;

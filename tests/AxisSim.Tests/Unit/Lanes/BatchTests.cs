@@ -1,9 +1,9 @@
-using AxisSim.Core;
 using AxisSim.Core.Batches;
-using AxisSim.Core.Dynamics;
 using AxisSim.Core.Motion;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping;
 using AxisSim.Core.Studies;
 using AxisSim.Files.Scenarios;
 using AxisSim.Tests.Assemblies;
@@ -159,7 +159,7 @@ public sealed class BatchTests
                 Motor = BenchmarkCase.Motor with { CoulombTorqueNewtonMetres = 0.005 + (0.03 * (i % 7)) },
                 Drive = BenchmarkCase.Drive with { SlewCurrentAmperes = 1.0 + (0.1 * (i % 5)), MicrostepsPerFullStep = i % 11 == 0 ? 10 : 64 },
                 Train = BenchmarkCase.Axis.Train with { ClutchNewtonMetres = i % 9 == 0 ? 2.0 : 60.0 },
-                Motion = new AxisMotion { SlewRateRadiansPerSecond = (2 + (i % 4)) * BenchmarkCase.Degree, RampSeconds = i < 40 ? 0.3 : 0.2 + (0.01 * i) },
+                Motion = new AxisMotion { SlewRateRadiansPerSecond = (2 + (i % 4)) * BenchmarkCase.Degree, Ramp = Ramp.OfSeconds(i < 40 ? 0.3 : 0.2 + (0.01 * i)) },
             };
             cases.Add(new BatchCase(BenchmarkCase.Setup(axis, i % 3, 2 * BenchmarkCase.Degree, observe, probe: true), MountAxis.Polar));
         }

@@ -1,7 +1,6 @@
 using AxisSim.Core.Motors;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
-using AxisSim.Core.Studies;
 
 namespace AxisSim.Tests.Unit.Plots;
 

@@ -1,5 +1,4 @@
 using AxisSim.Core.Outcomes;
-using AxisSim.Core.Studies;
 using AxisSim.Plots;
 using AxisSim.Plots.Drawing;
 using OxyPlot;

@@ -1,6 +1,7 @@
-using AxisSim.Core;
 using AxisSim.Core.Batches;
 using AxisSim.Core.Envelopes;
+using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Recommendations;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;

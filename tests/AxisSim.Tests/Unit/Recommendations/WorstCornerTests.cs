@@ -1,5 +1,5 @@
-using AxisSim.Core;
 using AxisSim.Core.Batches;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Recommendations;
 using AxisSim.Core.Sky;
 using AxisSim.Files.Scenarios;

@@ -1,6 +1,6 @@
-using AxisSim.Core;
 using AxisSim.Core.Batches;
 using AxisSim.Core.Envelopes;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Reductions;
 using AxisSim.Core.Sky;

@@ -1,5 +1,5 @@
-using AxisSim.Core;
 using AxisSim.Core.Gearing;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Reductions;
 using AxisSim.Core.Sky;
 using AxisSim.Files.Scenarios;

@@ -1,5 +1,5 @@
-using AxisSim.Core;
 using AxisSim.Core.Drives;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
 using AxisSim.Tests.Docs;
