@@ -29,7 +29,7 @@ internal static class ExitCodes
     [
         (Good, "done; for simulate and report: the mount arrives and settles"),
         (PredictedFailure, "the prediction is a stall, a slipping clutch, or no settling; for recommend: no setting holds"),
-        (BadInput, "bad input, or files that cannot be written; the message says what and where"),
+        (BadInput, "bad input, figures that the model cannot follow, or files that cannot be written; the message says what and where"),
         (OurFault, "a fault of this program"),
         (Stopped, "stopped with Ctrl-C"),
         (HungUp, "its terminal was closed (SIGHUP)"),

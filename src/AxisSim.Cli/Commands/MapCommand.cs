@@ -134,7 +134,7 @@ internal static class MapCommand
     {
         int code = Answer.Give(host, folder, json, () => new MapDocument(report).Text(), page => MapPresenter.Write(page, report, host.Written));
         bool broken = report.Cells.CountOf(MapEnd.Broken) > 0 || report.Own.End == MapEnd.Broken;
-        return code == ExitCodes.Good && broken ? ExitCodes.OurFault : code;
+        return code == ExitCodes.Good && broken ? ExitCodes.BadInput : code;
     }
 
     private static void CheckGiven(Request request, MapOptionValues options)

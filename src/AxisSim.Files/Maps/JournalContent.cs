@@ -40,7 +40,7 @@ internal sealed class JournalContent
             using FileStream file = new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite, 1 << 16);
             return Read(file, path, out problem);
         }
-        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException or NotSupportedException)
         {
             problem = About(path, "a journal that cannot be read: " + error.Message.TrimEnd('.'), "a folder that an earlier map wrote");
             return null;

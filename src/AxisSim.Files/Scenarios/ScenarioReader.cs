@@ -35,7 +35,12 @@ public static class ScenarioReader
         }
 
         Scenario scenario = ScenarioBinding.Bind(values) with { Sha256 = Hash(text, settings) };
-        StepChecks.Report(scenario.Setup, document);
+        PlanChecks.Report(scenario.Setup, values);
+        if (!document.Problems.HasErrors)
+        {
+            StepChecks.Report(scenario.Setup, values);
+        }
+
         return new ScenarioResult(document.Problems.HasErrors ? null : scenario, document.Problems.Sorted());
     }
 

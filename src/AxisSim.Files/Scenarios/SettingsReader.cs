@@ -29,7 +29,7 @@ internal static class SettingsReader
             // Whatever key it is for, the setting itself is printed and goes into reports and documents.
             if (PlainText.FirstStrange(setting) is { } strange)
             {
-                var whole = new Entry("", EntryKind.Setting, setting, Source, i + 1, 0);
+                var whole = new Entry(path, EntryKind.Setting, setting, Source, i + 1, 0);
                 problems.Error(whole, $"{whole.Shown} ({strange})", "a setting without control characters", SettingFix(setting));
                 continue;
             }

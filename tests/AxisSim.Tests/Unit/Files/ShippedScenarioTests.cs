@@ -34,7 +34,7 @@ public sealed class ShippedScenarioTests
     public void The_microstep_told_in_a_comment_is_that_of_the_figures(string name)
     {
         string path = Repository.PathOf("scenarios", name);
-        AxisSim.Core.AxisModel axis = ScenarioReader.ReadFile(path, []).Scenario!.Setup.Polar!;
+        Core.Mount.AxisModel axis = ScenarioReader.ReadFile(path, []).Scenario!.Setup.Polar!;
         double microstep = axis.Motor.FullStepRadians / axis.Train.TotalRatio / axis.Drive.MicrostepsPerFullStep / Arcsecond;
         System.Text.RegularExpressions.Match told = System.Text.RegularExpressions.Regex.Match(File.ReadAllText(path), @"(?m)^microsteps = .*# ([0-9.]+) arcsec at the axis");
         Assert.True(told.Success, "the comment is gone");
