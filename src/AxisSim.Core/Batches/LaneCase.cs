@@ -52,11 +52,14 @@ internal sealed class LaneCase
     /// <summary>Planned angle of the axis at a time not before that of the last call with the same cursor, rad.</summary>
     public double PlanAtAxis(double seconds, ref int cursor) => _ready.ShaftPlan.Position(seconds, ref cursor) / _ratio;
 
+    /// <summary>An empty trail for its errors after the slew.</summary>
+    public SettleTrail Trail() => SettleJudge.Of(_item.Setup, _item.Axis).Trail(Choice.StepSeconds);
+
     /// <summary>A case that failed.</summary>
     public BatchResult Result(BatchEnd end, double seconds) => new(end, seconds, SlewSeconds, double.NaN, double.NaN);
 
     /// <summary>A case that arrived, with its errors after the slew where settling was asked for.</summary>
-    public BatchResult Result(double[]? errors, in LaneState state)
+    public BatchResult Result(SettleTrail? errors, in LaneState state)
     {
         if (errors is null)
         {
@@ -64,11 +67,10 @@ internal sealed class LaneCase
         }
 
         SettleJudge judge = SettleJudge.Of(_item.Setup, _item.Axis);
-        double step = Choice.StepSeconds;
-        double? settled = judge.Within(errors, step, judge.Rest(errors, step), judge.ToleranceRadians);
+        double? settled = judge.Within(errors, errors.Rest, judge.ToleranceRadians);
         StepperMotor motor = _item.Setup.Axis(_item.Axis).Motor;
         var heat = new WindingHeat(_item.Setup.Disturbances.AmbientCelsius, motor.ThermalResistanceKelvinPerWatt, motor.ThermalTimeConstantSeconds);
-        double watts = state.SlewColdJoules / Math.Max(_ready.ShaftPlan.SlewSeconds, step);
+        double watts = state.SlewColdJoules / Math.Max(_ready.ShaftPlan.SlewSeconds, Choice.StepSeconds);
         return new BatchResult(settled is null ? BatchEnd.DoesNotSettle : BatchEnd.Arrives, double.NaN, SlewSeconds, settled ?? double.NaN, heat.Balance(watts));
     }
 

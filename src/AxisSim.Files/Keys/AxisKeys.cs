@@ -63,7 +63,7 @@ internal static class AxisKeys
 
     private static IEnumerable<ScenarioKey> Motion(string s) =>
     [
-        Needed($"{s}.slew_rate", Dimension.AxisRate, "2.5 deg/s", 0, 90, "Greatest rate of the axis.", above: true),
+        Needed($"{s}.slew_rate", Dimension.AxisRate, "2.5 deg/s", 0, 90, "Greatest rate of the axis; the planned move must end within 24 h.", above: true),
         Free($"{s}.ramp_time", Dimension.Time, "give this or acceleration", "2 s", 0, 600, "Time from the start rate to the slew rate.", above: true),
         Free($"{s}.acceleration", Dimension.AngularAcceleration, "give this or ramp_time", "1.5 deg/s^2", 0, 1000, "Greatest acceleration of the axis.", above: true),
         Choice($"{s}.shape", "trapezoid", "Shape of the ramp: constant acceleration, or jerk-limited.", "trapezoid", "s-curve"),
