@@ -35,7 +35,7 @@ internal static class MoveWork
 
     /// <summary>The exit code that says what the prediction is.</summary>
     public static int Code(MoveReport report) =>
-        report.Results.Any(result => result.Broken is not null) ? ExitCodes.OurFault
+        report.Results.Any(result => result.Broken is not null) ? ExitCodes.BadInput
         : report.Results.All(result => result.Outcome.Verdict == Verdict.Arrives) ? ExitCodes.Good
         : ExitCodes.PredictedFailure;
 

@@ -22,20 +22,18 @@ internal readonly record struct NominalRun(double OwnSlewSeconds, double SettleS
         double ratio = model.Train.TotalRatio, own = run.ShaftPlan.SlewSeconds;
         SettleJudge judge = SettleJudge.Of(setup, axis);
         var record = new MoveRecord(run, ratio, judge.RestSeconds, trace: null);
-        var recorder = new Recorder(record, [], own, ratio);
+        var recorder = new Recorder(record, judge.Trail(run.Choice.StepSeconds), own, ratio);
         bool whole = run.RunTo(plan.EndSeconds, ref recorder, stopWhenLost: true);
-        double step = run.Choice.StepSeconds;
-        double[] errors = [.. recorder.Errors];
-        double? settled = whole ? judge.Within(errors, step, judge.Rest(errors, step), judge.ToleranceRadians) : null;
+        double? settled = whole ? judge.Within(recorder.Errors, recorder.Errors.Rest, judge.ToleranceRadians) : null;
         return new NominalRun(own, settled ?? double.NaN, ContinuousHeat.Of(setup, axis, record.SlewCopperWattsAt20), record.MeanSupplyAmperes * model.Drive.SupplyVolts);
     }
 
     /// <summary>Hands each step to the record of a move, and keeps the errors from the end of the axis' own slew on: the other axis may slew for longer.</summary>
-    private readonly struct Recorder(MoveRecord record, List<double> errors, double from, double ratio) : IStepObserver
+    private readonly struct Recorder(MoveRecord record, SettleTrail errors, double from, double ratio) : IStepObserver
     {
         public static bool Wants => true;
 
-        public List<double> Errors => errors;
+        public SettleTrail Errors => errors;
 
         public void See(in StepContext step, MoveRun run)
         {

@@ -5,6 +5,9 @@ namespace AxisSim.Core.Mount;
 /// <summary>The move of both axes: from where, to where, and how it is judged.</summary>
 public sealed record MoveSettings
 {
+    /// <summary>The longest planned move that a scenario may ask for, s: a day. Longer ones are slips of a rate or an acceleration.</summary>
+    public const double LongestPlanSeconds = 86400.0;
+
     /// <summary>Mechanical angles at the start.</summary>
     public required MountPose Start { get; init; }
 

@@ -17,7 +17,6 @@ internal sealed class MoveRecord
     private readonly double _ownSlewEnd;
     private readonly double _restStart;
     private readonly TraceRecorder? _trace;
-    private readonly double[] _settleError;
     private double _windowEnd = SupplyWindowSeconds;
     private double _windowCharge;
     private double _windowTime;
@@ -37,17 +36,11 @@ internal sealed class MoveRecord
         _ownSlewEnd = run.ShaftPlan.SlewSeconds;
         _restStart = run.Plan.EndSeconds - restSeconds;
         _trace = trace;
-        double step = run.Choice.StepSeconds;
-        _settleError = new double[(int)Math.Ceiling((run.Plan.EndSeconds - _slewEnd) / step) + (2 * MoveRun.BlockSteps) + 1];
+        Settle = new SettleTrail(run.Choice.StepSeconds, restSeconds);
     }
 
     /// <summary>Error of the payload against plan and periodic error in every step after the slew, rad.</summary>
-    public ReadOnlySpan<double> SettleErrors => _settleError.AsSpan(0, SettleCount);
-
-    public int SettleCount { get; private set; }
-
-    /// <summary>Time of the first of these errors, s.</summary>
-    public double SettleStart { get; private set; }
+    public SettleTrail Settle { get; }
 
     /// <summary>Means over the last part of the run.</summary>
     public RestMeans Rest { get; } = new();
@@ -89,14 +82,9 @@ internal sealed class MoveRecord
 
         WatchSupply(time, h, reading);
         double planned = step.PlanEndRadians / _ratio, settleError = _run.PointingRadians - planned;
-        if (time > _slewEnd && SettleCount < _settleError.Length)
+        if (time > _slewEnd)
         {
-            if (SettleCount == 0)
-            {
-                SettleStart = time;
-            }
-
-            _settleError[SettleCount++] = settleError;
+            Settle.Add(settleError);
         }
 
         if (time > _restStart)

@@ -111,7 +111,7 @@ public static class MoveStudy
         AxisModel model = setup.Axis(axis);
         double ratio = model.Train.TotalRatio;
         LossOfSync? loss = Loss(axis, plan, record, ratio);
-        Settling? settling = loss is null && record.SettleCount > 0 ? Settle(setup, model, axis, plan, run, record, jump) : null;
+        Settling? settling = loss is null && record.Settle.Count > 0 ? Settle(setup, model, axis, plan, run, record, jump) : null;
         Verdict verdict = loss is not null ? Verdict.Stalls
             : record.SlipAt is not null ? Verdict.ClutchSlips
             : settling?.AgainstRestSeconds is null ? Verdict.DoesNotSettle
@@ -180,27 +180,24 @@ public static class MoveStudy
 
     private static Settling Settle(MountSetup setup, AxisModel model, MountAxis axis, MovePlan plan, MoveRun run, MoveRecord record, double? jump)
     {
-        double step = run.Choice.StepSeconds;
         SettleJudge judge = SettleJudge.Of(setup, axis);
         double tolerance = judge.ToleranceRadians;
-        ReadOnlySpan<double> errors = record.SettleErrors;
-        ReadOnlySpan<double> last = judge.Last(errors, step);
-        double rest = judge.Rest(errors, step);
-        double? Within(ReadOnlySpan<double> samples, double level, double band) => judge.Within(samples, step, level, band);
-        double? settled = Within(errors, rest, tolerance);
-        double? wider = Within(errors, rest, tolerance + GrazeRadians);
-        double? narrower = Within(errors, rest, tolerance - Math.Min(GrazeRadians, 0.5 * tolerance));
+        SettleTrail errors = record.Settle;
+        double rest = errors.Rest;
+        double? settled = judge.Within(errors, rest, tolerance);
+        double? wider = judge.Within(errors, rest, tolerance + GrazeRadians);
+        double? narrower = judge.Within(errors, rest, tolerance - Math.Min(GrazeRadians, 0.5 * tolerance));
         bool grazes = settled is { } time && (narrower is null || narrower - time > GrazeSeconds || time - wider > GrazeSeconds);
         double direction = Math.Sign(plan.At(axis).Position(plan.SlewSeconds) - plan.At(axis).Position(0.0));
         double after = setup.Tracks(axis) ? model.Drive.TrackingCurrentAmperes : model.Drive.HoldingCurrentAmperes;
         return new Settling(
             settled,
-            Within(errors, 0.0, tolerance),
-            SettleLaw.Overshoot(errors, rest, direction == 0.0 ? 1.0 : direction),
+            judge.Within(errors, 0.0, tolerance),
+            errors.Overshoot(rest, direction == 0.0 ? 1.0 : direction),
             after == model.Drive.SlewCurrentAmperes ? null : jump,
             tolerance,
             rest,
-            Math.Max(SettleLaw.Overshoot(last, rest, 1.0), SettleLaw.Overshoot(last, rest, -1.0)),
+            errors.RestSwing(rest),
             grazes);
     }
 

@@ -146,20 +146,40 @@ public sealed class TableTests : IDisposable
     }
 
     [Fact]
-    public void What_a_killed_run_left_of_a_file_goes_when_it_is_written_again()
+    public void What_killed_runs_left_in_a_folder_goes_with_the_next_file_whatever_it_was_to_become()
     {
         string digits = new('a', 32), other = new('b', 32);
-        string left = Path.Combine(folder, $".trace.csv.{digits}.tmp"), young = Path.Combine(folder, $".trace.csv.{other}.tmp");
-        string[] foreign = [young, Path.Combine(folder, $".sky.csv.{digits}.tmp"), Path.Combine(folder, ".trace.csv.mine.tmp"), Path.Combine(folder, $"trace.csv.{digits}.tmp")];
+        string left = Path.Combine(folder, $".axissim-{digits}.tmp"), written = Path.Combine(folder, $".axissim-{other}.tmp");
+        string[] foreign = [Path.Combine(folder, $".sky-{digits}.tmp"), Path.Combine(folder, ".axissim-mine.tmp"), Path.Combine(folder, $"axissim-{digits}.tmp")];
         foreach (string file in foreign.Append(left))
         {
             File.WriteAllText(file, "half");
-            File.SetLastWriteTimeUtc(file, DateTime.UtcNow - (file == young ? TimeSpan.Zero : TimeSpan.FromMinutes(2)));
         }
 
         string path = Path.Combine(folder, "trace.csv");
-        Assert.Null(AtomicFile.WriteText(path, "new"));
-        Assert.Equal(foreign.Append(path).Order(StringComparer.Ordinal), Directory.GetFiles(folder).Order(StringComparer.Ordinal));
+        using (new FileStream(written, FileMode.CreateNew, FileAccess.ReadWrite, FileShare.Delete))
+        {
+            // What another run is writing at this moment is locked by it, and stays.
+            Assert.Null(AtomicFile.WriteText(path, "new"));
+            Assert.Equal([.. foreign.Append(path).Append(written).Order(StringComparer.Ordinal)], Directory.GetFiles(folder).Order(StringComparer.Ordinal));
+        }
+
+        Assert.Null(AtomicFile.WriteText(path, "newer"));
+        Assert.Equal([.. foreign.Append(path).Order(StringComparer.Ordinal)], Directory.GetFiles(folder).Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void A_file_that_does_not_come_takes_back_the_folders_that_were_made_for_it()
+    {
+        string kept = Path.Combine(folder, "kept");
+        Directory.CreateDirectory(kept);
+        Assert.NotNull(AtomicFile.Write(Path.Combine(kept, "a", "b", "trace.csv"), _ => throw new IOException("No space left on device", 28)));
+        Assert.NotNull(AtomicFile.WriteText(Path.Combine(kept, "a", new string('n', 300), "trace.csv"), "x"));
+        Assert.NotNull(AtomicFile.WriteText(Path.Combine(kept, "a", new string('n', 300)), "x"));
+        Assert.NotNull(AtomicFile.WriteText(Path.Combine(kept, "a", "b") + Path.DirectorySeparatorChar, "x"));
+        Assert.Null(AtomicFile.Try(Path.Combine(kept, "a", "b", "trace.csv")));
+        Assert.Empty(Directory.GetFileSystemEntries(kept));
+        Assert.Equal([kept], Directory.GetFileSystemEntries(folder));
     }
 
     [Fact]
