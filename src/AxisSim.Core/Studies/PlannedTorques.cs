@@ -1,4 +1,6 @@
 using AxisSim.Core.Motion;
+using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Core.Studies;

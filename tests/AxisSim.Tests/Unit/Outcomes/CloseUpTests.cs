@@ -1,8 +1,9 @@
-using AxisSim.Core;
 using AxisSim.Core.Motion;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
+using AxisSim.Core;
 using AxisSim.Tests.Assemblies;
 
 namespace AxisSim.Tests.Unit.Outcomes;
@@ -68,7 +69,7 @@ public sealed class CloseUpTests
     [Fact]
     public void A_long_observation_takes_no_more_stretches_than_a_short_one()
     {
-        AxisModel axis = BenchmarkCase.Axis with { Motion = new AxisMotion { SlewRateRadiansPerSecond = 0.05, RampSeconds = 0.3 } };
+        AxisModel axis = BenchmarkCase.Axis with { Motion = new AxisMotion { SlewRateRadiansPerSecond = 0.05, Ramp = Ramp.OfSeconds(0.3) } };
         Trace brief = Run(axis, 1.5), lengthy = Run(axis, 60.0);
         Assert.InRange(brief.Count, TraceRecorder.MostStretches / 2, TraceRecorder.MostStretches);
         Assert.InRange(lengthy.Count, TraceRecorder.MostStretches / 2, TraceRecorder.MostStretches);
