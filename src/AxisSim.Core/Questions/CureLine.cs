@@ -1,7 +1,6 @@
 using AxisSim.Core.Drives;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
-using AxisSim.Core.Studies;
 
 namespace AxisSim.Core.Questions;
 

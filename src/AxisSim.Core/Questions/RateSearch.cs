@@ -1,7 +1,6 @@
 using AxisSim.Core.Batches;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
-using AxisSim.Core.Studies;
 
 namespace AxisSim.Core.Questions;
 

@@ -1,6 +1,5 @@
 using AxisSim.Core.Batches;
 using AxisSim.Core.Comparisons;
-using AxisSim.Core.Studies;
 
 namespace AxisSim.Core.Questions;
 
