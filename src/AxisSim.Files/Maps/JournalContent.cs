@@ -27,7 +27,7 @@ internal sealed class JournalContent
     /// <summary>Reads a journal; null with a problem. A record that is torn or whose sum is wrong ends it.</summary>
     public static JournalContent? Read(string path, CancellationToken stop, out Problem? problem)
     {
-        (JournalContent? content, problem) = Stoppable.Wait(() => (Read(path, out Problem? found), found), stop);
+        (JournalContent? content, problem) = Stoppable.Wait(path, () => (Read(path, out Problem? found), found), stop);
         return content;
     }
 

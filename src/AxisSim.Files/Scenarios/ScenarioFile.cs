@@ -22,7 +22,7 @@ internal static class ScenarioFile
     /// <param name="problem">What stands against reading it.</param>
     public static string? Load(string path, string kind, string example, string missing, CancellationToken stop, out Problem? problem)
     {
-        (string? text, problem) = Stoppable.Wait(() => (Load(path, kind, example, missing, out Problem? found), found), stop);
+        (string? text, problem) = Stoppable.Wait(path, () => (Load(path, kind, example, missing, out Problem? found), found), stop);
         return text;
     }
 
