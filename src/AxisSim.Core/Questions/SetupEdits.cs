@@ -5,7 +5,6 @@ using AxisSim.Core.Mount;
 using AxisSim.Core.Payloads;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Stepping.Jobs;
-using AxisSim.Core.Studies;
 
 namespace AxisSim.Core.Questions;
 

@@ -1,5 +1,4 @@
 using AxisSim.Core.Batches;
-using AxisSim.Core.Comparisons;
 
 namespace AxisSim.Core.Questions;
 
