@@ -123,7 +123,7 @@ internal static class EnvelopePresenter
             return "No rate could be tried.";
         }
 
-        return $"{Say.Count(all.Sum(rate => (long)rate.Tried))} moves were run, at whole multiples of {EnvelopeVerdict.Rate(report.ResolutionRadiansPerSecond)}: evenly over what the search allows, step by step at the edge, and a dozen times below it. A band of failure that is narrower than a twelfth of the rate, or below a quarter of it, may have been stepped over.";
+        return $"{Say.Count(all.Sum(rate => (long)rate.Tried))} moves were run, at whole multiples of {EnvelopeVerdict.Rate(report.ResolutionRadiansPerSecond)}: evenly over what the search allows, step by step at the edge, and up to six times below it. A band of failure that is narrower than an eighth of the rate, or below a quarter of it, may have been stepped over.";
     }
 
     private static bool Same(double a, double b) => Math.Abs(a - b) <= 1e-9 * Math.Abs(b);
