@@ -1,5 +1,4 @@
 using AxisSim.Core.Batches;
-using AxisSim.Core.Comparisons;
 using AxisSim.Core.Motors;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;

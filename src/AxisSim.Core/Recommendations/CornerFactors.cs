@@ -1,5 +1,4 @@
 using AxisSim.Core.Batches;
-using AxisSim.Core.Comparisons;
 using AxisSim.Core.Questions;
 
 namespace AxisSim.Core.Recommendations;

@@ -77,7 +77,7 @@ internal static class LessonTable
             new(1, "match without load and loss, sqrt(7.16/3.8e-6)", Math.Sqrt(7.16 / 3.8e-6), heavyLaw.Match.TextbookRatio, "", "sqrt(7.16/3.8e-6) = 1373"),
             new(1, "match with 1.76 N m and 40 % efficiency", 35.3 + Math.Sqrt((35.3 * 35.3) + (7.01 / (0.403 * 3.8e-6))), heavyLaw.Match.OptimumRatio, "", "35.3 + sqrt(35.3^2 + 7.01/(0.403 x 3.8e-6)) = 2175"),
             new(2, "greatest acceleration at 216", (10.78 - 1.76) / (0.071 + 7.01) / Degree, heavyLaw.Match.Acceleration(ratio) / Degree, "deg/s^2", "9.02/7.08 = 1.27 rad/s^2 = 73"),
-            new(2, "share of it that is asked for", 100.0 * 2.67 / 73.0, 100.0 * model.Motion.PeakAcceleration / heavyLaw.Match.Acceleration(ratio), "%", "The file asks for 2.67 deg/s^2, 3.7"),
+            new(2, "share of it that is asked for", 100.0 * 2.67 / 73.0, 100.0 * model.Motion.PeakAcceleration / heavyLaw.Match.Acceleration(ratio), "%", "The file asks for 2.67 deg/s^2, 3.66"),
             new(3, "friction lag at 216", (0.0138 + 0.004) / 0.1655 / 100.0 / 216.0 / Arcsecond, heavyLaw.FrictionLag(216.0) / Arcsecond, "arcsec", "over 100 teeth and 216: 5.0 urad or 1.03"),
             new(3, "friction lag at 108", (0.0276 + 0.004) / 0.1655 / 100.0 / 108.0 / Arcsecond, heavyLaw.FrictionLag(108.0) / Arcsecond, "arcsec", "At 108 it is 3.65"),
             new(4, "reduction up to which 3 deg/s can be pulsed", 100e3 / 64.0 / 400.0 * 360.0 / 3.0, window.MostByPulses, "", "3 deg/s is 1/120 turn a second, so 469"),
