@@ -87,7 +87,7 @@ public static class ReductionStudy
             SafeAccelerationRadiansPerSecondSquared = work.Accelerations.LastGood ?? double.NaN,
             AccelerationFailure = work.AccelerationEnd,
             AccelerationTriedAtRadiansPerSecond = work.AccelerationRate,
-            TorqueAtSlewNewtonMetres = work.Gain * new PullOutRun(work.Model.Motor, work.Model.Drive, work.PullOutInertia, speed, full).Torque(),
+            TorqueAtSlewNewtonMetres = work.Gain * PullOutSearch.At(work.Setup, work.Axis, full, speed).LeastNewtonMetres,
             OwnShares = ReductionCause.Hardest(work.Setup, work.Axis),
             OwnMove = outcome?.Verdict,
             OwnMargin = outcome?.Margin.Value ?? double.NaN,

@@ -43,19 +43,6 @@ internal sealed class ReductionWork
     /// <summary>Axis torque per motor torque when driving.</summary>
     public double Gain { get; }
 
-    /// <summary>
-    /// Inertia for the simulated pull-out torque, kg m2: that of the rotor's side, at most doubled by the load. A load of a thousand times the rotor's inertia, rigidly geared
-    /// to it, falls back so slowly that the torque would read too high; through the elastic train the rotor does not feel it in that way.
-    /// </summary>
-    public double PullOutInertia
-    {
-        get
-        {
-            double rotor = Model.Motor.RotorInertiaKilogramSquareMetres + Model.Train.ReflectedTrainInertia;
-            return rotor + Math.Min(rotor, Model.Train.ReflectedToMotor(Setup.Load.Inertia(Axis, Setup.Move.Start.DeclinationRadians)));
-        }
-    }
-
     public AxisModel Model => Setup.Axis(Axis);
 
     public EdgeScan Rates { get; }

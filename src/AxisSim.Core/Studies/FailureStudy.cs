@@ -100,6 +100,7 @@ internal static class FailureStudy
     {
         const double FarMore = 0.6;
         const double HardlyMore = 1.1;
+        const double FarLess = 0.7;
         if (outcome.Loss is not { } loss)
         {
             return false;
@@ -110,7 +111,7 @@ internal static class FailureStudy
         double torque = Formula(model.Drive.SupplyVolts);
         double needed = shares.InertiaNewtonMetres + shares.ImbalanceNewtonMetres + shares.WindNewtonMetres + shares.FrictionNewtonMetres + shares.WormLossNewtonMetres;
         return Math.Abs(needed) < FarMore * torque && Formula(10.0 * model.Drive.SupplyVolts) < HardlyMore * torque 
-            && CurveStudy.PullOut(setup, axis, loss.FullStepping, Math.Abs(loss.MotorSpeedRadiansPerSecond)) < CurveStudy.UnstableShare * torque;
+            && PullOutSearch.At(setup, axis, loss.FullStepping, Math.Abs(loss.MotorSpeedRadiansPerSecond)).LeastNewtonMetres < FarLess * torque;
     }
 
     private static MountSetup Calm(MountSetup setup) =>
@@ -123,7 +124,7 @@ internal static class FailureStudy
         var plan = new MovePlan(setup);
         AxisModel model = setup.Axis(axis);
         double speed = Math.Abs(plan.At(axis).Velocity(time)) * model.Train.TotalRatio;
-        return Shares(setup, axis, plan, time, CurveStudy.Available(curves, speed > model.Drive.ChangeoverRadiansPerSecond, speed));
+        return Shares(setup, axis, plan, time, curves.At(speed > model.Drive.ChangeoverRadiansPerSecond, speed).LeastNewtonMetres);
     }
 
     /// <summary>Needed torque by cause at a moment of the plan.</summary>

@@ -236,7 +236,7 @@ public static class MoveStudy
         {
             (double speed, double torque) = need.At(time);
             trace.NeededTorqueNewtonMetres.Add(torque);
-            trace.AvailableTorqueNewtonMetres.Add(CurveStudy.Available(curves, Math.Abs(speed) > changeover, Math.Abs(speed)));
+            trace.AvailableTorqueNewtonMetres.Add(curves.At(Math.Abs(speed) > changeover, Math.Abs(speed)).LeastNewtonMetres);
         }
     }
 }

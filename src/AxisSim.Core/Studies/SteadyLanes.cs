@@ -8,14 +8,30 @@ using AxisSim.Core.Sky;
 
 namespace AxisSim.Core.Studies;
 
+/// <summary>How an axis has come to its steady load.</summary>
+internal enum SteadyPast
+{
+    /// <summary>Quietly: from three quarters of the load, with nothing swinging.</summary>
+    Calm,
+
+    /// <summary>From two fifths of the load, with the rotor swinging as a run-up through its resonance leaves it; what does not keep itself up dies out on the way as the axis' own damping lets it.</summary>
+    Swinging,
+}
+
+/// <summary>A load of one lane.</summary>
+/// <param name="ShaftNewtonMetres">What it asks of the shaft at steady speed, N m.</param>
+/// <param name="Past">How it comes on.</param>
+internal readonly record struct SteadyLoadCase(double ShaftNewtonMetres, SteadyPast Past);
+
 /// <summary>One axis at a steady motor speed under many steady loads side by side: which of them keep sync.</summary>
 /// <remarks>
 /// <para>The whole axis is stepped as a move steps it: rotor, elastic stages, mesh with backlash and loss, bearings, payload, supply, sync probe. The load is a torque about the
 /// axis that opposes the motion, as gravity and wind do; it is told as the torque that it asks of the shaft at steady speed. Periodic error is left out (it belongs to
 /// what is needed), the clutch holds, the windings stay at the ambient temperature.</para>
-/// <para>Each lane begins in the steady running that its load asks for, so there is no run-up to excite anything. What that start leaves over (the phase of the currents, the
-/// swing of the first full steps) dies out under damping of the rotor against its plan that is added for some hundredths of a second; then the axis is left to itself.
-/// A full-stepping drive begins with a sine of the same running mean, for under strong damping a rotor would not get over a load by the swing of its steps.</para>
+/// <para>Each lane begins in the steady running that its load asks for, so there is no run-up. What is not known of that beforehand (the phase of the currents) dies out under
+/// strong damping of the rotor against its plan within some hundredths of a second; a full-stepping drive meanwhile commands a sine of the same running mean. Axis and mesh carry the whole load from
+/// the start; the rotor is helped to bear it, and the help fades. Then the load is held. At some speeds it matters what went before: the rotor has more than one steady way to run. So each load is tried
+/// in both ways of <see cref="SteadyPast"/>; the calm one keeps light damping until its load is there.</para>
 /// </remarks>
 internal sealed class SteadyLanes
 {
@@ -25,7 +41,18 @@ internal sealed class SteadyLanes
     /// <summary>Damping that is added next where the drive full-steps: little enough for the rotor to overshoot its steps as it will without.</summary>
     private const double LightShare = 0.15;
 
-    private const int Steps = MoveRun.BlockSteps;
+    private const double CalmFrom = 0.75;
+    private const double SwingingFrom = 0.4;
+
+    /// <summary>Swing of the rotor's field that is left over, rad.</summary>
+    private const double SwingRadians = 0.5;
+
+    private const double LeastGrowthSeconds = 0.06;
+    private const double GreatestGrowthSeconds = 0.25;
+    private const double GrowthFullSteps = 6.0;
+
+    /// <summary>Shares of what the rotor is spared at first, one after the other.</summary>
+    private static readonly double[] Stairs = [0.75, 0.55, 0.38, 0.25, 0.15, 0.08, 0.04, 0.015];
 
     private readonly AxisModel _model;
     private readonly AxisParameters _p;
@@ -71,102 +98,56 @@ internal sealed class SteadyLanes
     /// <summary>Plan of a shaft that turns at a steady speed without end.</summary>
     public static MotorPlan SteadyPlan(double startRadians, double speed) => new(startRadians, MotionProfile.Trapezoid(0.0, 1.0, 1.0), speed, 1.0);
 
-    /// <summary>Which of some shaft torques keep sync.</summary>
-    /// <param name="torques">Shaft torques, N m.</param>
-    /// <param name="seconds">Time for which sync must be kept after the added damping is gone, s.</param>
-    /// <returns>For each the time at which sync was lost, s; infinite where it is kept.</returns>
-    public double[] Run(ReadOnlySpan<double> torques, double seconds)
+    /// <summary>Which of some loads keep sync.</summary>
+    /// <param name="loads">Loads.</param>
+    /// <param name="seconds">Time for which sync must be kept once a load has its full size, s.</param>
+    public bool[] Keeps(IReadOnlyList<SteadyLoadCase> loads, double seconds)
     {
         double calm = (20.0 / _swing) + (5.0 * _model.Motor.InductanceHenries / _model.Motor.ResistanceOhms);
-        double light = _fullStepping ? calm + (6.0 / (LightShare * _swing)) : calm;
-        double[] lost = new double[torques.Length];
-        Array.Fill(lost, double.PositiveInfinity);
-        int lanes = torques.Length;
-        int[] cases = [.. Enumerable.Range(0, lanes)];
-        ILaneEngine engine = LaneWidths.Engine(BatchWidth.Best, lanes);
-        LaneParameters row = Damped(StrongShare);
-        row.SlewMicrostepping *= _fullStepping ? PullOutLaw.SquareWaveFundamental * _model.Drive.FullStepCurrentFraction : 1.0;
-        for (int i = 0; i < lanes; i++)
+        double settled = calm + (6.0 / (LightShare * _swing));
+        double growth = Math.Clamp(GrowthFullSteps * _model.Motor.FullStepRadians / _speed, LeastGrowthSeconds, GreatestGrowthSeconds);
+        var team = new SteadyTeam(_features, _step, loads.Count, new LaneCommands(_model, SteadyPlan(0.0, _speed), _fullStepping ? calm : double.PositiveInfinity, _step), _row);
+        LaneParameters strong = Damped(StrongShare);
+        strong.SlewMicrostepping *= _fullStepping ? PullOutLaw.SquareWaveFundamental * _model.Drive.FullStepCurrentFraction : 1.0;
+        for (int i = 0; i < loads.Count; i++)
         {
-            engine.Put(i, Probed(row, i), Start(torques[i]));
+            team.Put(i, Helped(strong, loads[i], 1.0, i), Start(loads[i]));
         }
 
-        FillUp(engine, lanes);
-        var commands = new LaneCommands(_model, SteadyPlan(0.0, _speed), _fullStepping ? calm : double.PositiveInfinity, _step);
-        var block = new LaneCommand[Steps];
-        var kinds = new LaneStepKind[Steps];
-        var parts = new LaneParts[Steps];
-        LaneState first = engine.State(0);
-        var signs = new LaneSign[((lanes - 1) / engine.Width) + 1];
-        var job = new LaneJob(_features, default, _step, Shared: true, OwnParts: false);
-        long calmBlocks = (long)Math.Ceiling(calm / (Steps * _step));
-        long lightBlocks = (long)Math.Ceiling(light / (Steps * _step));
-        long blocks = lightBlocks + (long)Math.Ceiling(seconds / (Steps * _step));
-        for (long b = 0; b < blocks && lanes > 0; b++)
+        team.Run(calm);
+        LaneParameters light = Damped(LightShare);
+        team.Change((int i, ref LaneParameters row, ref LaneState state) =>
         {
-            if (b == calmBlocks || b == lightBlocks)
-            {
-                row = b == lightBlocks ? _row : Damped(LightShare);
-                for (int i = 0; i < lanes; i++)
-                {
-                    engine.Put(i, Probed(row, cases[i]), engine.State(i));
-                }
-
-                FillUp(engine, lanes);
-            }
-
-            commands.Fill(block, kinds);
-            for (int k = 0; k < Steps; k++)
-            {
-                if (kinds[k].Split)
-                {
-                    LaneBlock.Parts(block[k].Split, ref parts[k], ref first, ref row);
-                }
-            }
-
-            int vectors = ((lanes - 1) / engine.Width) + 1;
-            engine.Commands(block, parts, kinds, withParts: true);
-            engine.Plan(commands.PlanFullSteps);
-            engine.Block(vectors, kinds, job, signs, []);
-            if (!signs.AsSpan(0, vectors).Contains(LaneSign.Attention))
-            {
-                continue;
-            }
-
-            for (int i = lanes - 1; i >= 0; i--)
-            {
-                if (signs[i / engine.Width] == LaneSign.Attention && Lost(engine.State(i), commands.PlanFullSteps))
-                {
-                    lost[cases[i]] = (b + 1) * Steps * _step;
-                    lanes--;
-                    engine.Copy(lanes, i);
-                    cases[i] = cases[lanes];
-                }
-            }
-
-            FillUp(engine, lanes);
+            bool swings = loads[i].Past == SteadyPast.Swinging;
+            row = Helped(swings ? _row : light, loads[i], 1.0, i);
+            double kick = swings ? _row.StepsPerRadian * SwingRadians / _model.Motor.RotorTeeth * _swing * _step : 0.0;
+            state.RotorSpeed += kick;
+            state.RotorMidSpeed += kick;
+        });
+        team.Run(settled);
+        for (int stair = 0; stair < Stairs.Length; stair++)
+        {
+            team.Change((int i, ref LaneParameters row, ref LaneState state) => row = Helped(loads[i].Past == SteadyPast.Swinging ? _row : light, loads[i], Stairs[stair], i));
+            team.Run(settled + ((stair + 1) * growth / Stairs.Length));
         }
 
-        return lost;
+        team.Change((int i, ref LaneParameters row, ref LaneState state) => row = Helped(_row, loads[i], 0.0, i));
+        team.Run(settled + growth + seconds);
+        return team.Kept();
     }
 
-    private static bool Lost(in LaneState s, double planFullSteps) =>
-        !LaneRows.IsFinite(s) || Math.Abs(s.Rotor - (0.5 * s.RotorSpeed) - planFullSteps) > MoveRun.LostFullSteps;
-
-    private static void FillUp(ILaneEngine engine, int lanes)
+    /// <summary>The constants of a lane whose rotor is relieved of a share of what it is spared at first: as if the plan dragged it along.</summary>
+    private LaneParameters Helped(LaneParameters row, SteadyLoadCase load, double share, int index)
     {
-        for (int i = lanes; lanes > 0 && i % engine.Width != 0; i++)
-        {
-            engine.Copy(lanes - 1, i);
-        }
-    }
+        double spared = (1.0 - (load.Past == SteadyPast.Calm ? CalmFrom : SwingingFrom)) * Math.Max(0.0, load.ShaftNewtonMetres);
+        row.PlanDrag += share * spared * row.RotorKick / (_row.StepsPerRadian * _speed * _step);
 
-    /// <summary>Every other lane sees the sync probe mirrored: the phase of a small disturbance must not decide.</summary>
-    private static LaneParameters Probed(LaneParameters row, int index)
-    {
+        // Every other lane sees the sync probe mirrored: the phase of a small disturbance must not decide.
         row.ProbeKick = (index & 1) == 0 ? row.ProbeKick : -row.ProbeKick;
         return row;
     }
+
+    private double AxisLoad(double shaftTorque) => (_model.Train.TotalRatio * shaftTorque / (1.0 + _loss.Driving)) - Drag;
 
     private LaneParameters Damped(double share)
     {
@@ -177,21 +158,21 @@ internal sealed class SteadyLanes
     }
 
     /// <summary>Steady running under a shaft torque, as far as it is known without running: field and rotor may be a little off.</summary>
-    private LaneState Start(double torque)
+    private LaneState Start(SteadyLoadCase load)
     {
         StepperMotor motor = _model.Motor;
         double n = _model.Train.TotalRatio;
-        double mesh = n * torque / (1.0 + _loss.Driving);
-        double load = mesh - Drag;
+        double outside = AxisLoad(load.ShaftNewtonMetres);
+        double mesh = outside + Drag;
         double share = PullOutLaw.RegulatorShare(motor.RotorTeeth, _speed, _model.Drive.RegulatorSeconds);
         double current = _model.Drive.SlewCurrentAmperes * share * (_fullStepping ? PullOutLaw.SquareWaveFundamental * _model.Drive.FullStepCurrentFraction : 1.0);
         double field = -Math.Acos(share);
-        double rotor = torque + _p.RotorCoulomb + (_p.RotorViscous * _speed);
+        double rotor = ((load.Past == SteadyPast.Calm ? CalmFrom : SwingingFrom) * load.ShaftNewtonMetres) + _p.RotorCoulomb + (_p.RotorViscous * _speed);
         double lag = field - Math.Asin(Math.Clamp(rotor / (motor.TorqueConstantNewtonMetresPerAmpere * current), -1.0, 1.0));
         double rotorAngle = lag / motor.RotorTeeth;
         double node = _p.ShaftInertia > 0.0 ? (rotorAngle / _p.StageRatio) - Twist(_p.StageMesh, mesh / _p.WormRatio * (1.0 + _p.Loss.Driving)) : rotorAngle;
         double axis = (node / _p.WormRatio) - Twist(_p.Mesh, mesh);
-        double bend = _p.PayloadInertia > 0.0 ? _row.PayloadShare * load / _p.PayloadStiffness : 0.0;
+        double bend = _p.PayloadInertia > 0.0 ? _row.PayloadShare * outside / _p.PayloadStiffness : 0.0;
         double rotorSpeed = _row.StepsPerRadian * _speed * _step;
         double shaftSpeed = _speed * _step / _p.StageRatio;
         double axisSpeed = _speed * _step / n;
@@ -217,7 +198,7 @@ internal sealed class SteadyLanes
             VoltsBefore = _row.SupplyVolts,
             Celsius = _ambient,
             Factor = 1.0,
-            Torque = -load,
+            Torque = -outside,
         };
         LaneParameters row = _row;
         LaneBlock.Winding(ref state, ref row);
