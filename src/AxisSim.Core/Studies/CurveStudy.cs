@@ -138,13 +138,14 @@ public static class CurveStudy
     private static PullOutCurve Curve(AxisModel model, PullOutSamples samples, double[] speeds, SupplyLevel level)
     {
         ChopperDrive drive = Supplied(model.Drive, level);
+        PullOutTorque[] torques = samples.At(speeds);
         return new PullOutCurve(
             samples.FullStepping,
             level,
             drive.SupplyVolts,
             [.. speeds.Select(speed => PullOutLaw.OnDrive(model.Motor, drive, samples.FullStepping, drive.SupplyVolts, speed))],
-            [.. speeds.Select(speed => samples.At(speed).LeastNewtonMetres)],
-            [.. speeds.Select(speed => samples.At(speed).GreatestNewtonMetres)]);
+            [.. torques.Select(torque => torque.LeastNewtonMetres)],
+            [.. torques.Select(torque => torque.GreatestNewtonMetres)]);
     }
 
     private static ChopperDrive Supplied(ChopperDrive drive, SupplyLevel level) => level switch

@@ -12,12 +12,40 @@ internal sealed class PullOutSamples(MountSetup setup, MountAxis axis, bool full
     /// <summary>Neighbours closer than this share of their speed do not.</summary>
     private const double ClosestShare = 0.02;
 
+    /// <summary>Share of its speed to which a jump may be shifted.</summary>
+    private const double JumpReach = 0.06;
+
     private readonly ConcurrentDictionary<double, PullOutTorque> _known = new();
 
     public bool FullStepping => fullStepping;
 
     /// <summary>The range at a speed; NaN where it was not simulated.</summary>
-    public PullOutTorque At(double speed) => _known.TryGetValue(speed, out PullOutTorque torque) ? torque : new PullOutTorque(double.NaN, double.NaN);
+    private PullOutTorque At(double speed) => _known.TryGetValue(speed, out PullOutTorque torque) ? torque : new PullOutTorque(double.NaN, double.NaN);
+
+    /// <summary>The ranges at some speeds, NaN where one was not simulated; near a jump, which a rotor's past may shift to either side, it reaches over both sides of the jump.</summary>
+    public PullOutTorque[] At(IReadOnlyList<double> speeds)
+    {
+        PullOutTorque[] plain = [.. speeds.Select(At)];
+        var wide = (PullOutTorque[])plain.Clone();
+        int[] own = [.. Enumerable.Range(0, plain.Length).Where(i => !double.IsNaN(plain[i].LeastNewtonMetres))];
+        double scale = own.Select(i => plain[i].GreatestNewtonMetres).DefaultIfEmpty(0.0).Max();
+        foreach ((int below, int above) in own.Zip(own.Skip(1)))
+        {
+            if (!Jumps(plain[below], plain[above], scale))
+            {
+                continue;
+            }
+
+            double least = Math.Min(plain[below].LeastNewtonMetres, plain[above].LeastNewtonMetres);
+            double greatest = Math.Max(plain[below].GreatestNewtonMetres, plain[above].GreatestNewtonMetres);
+            foreach (int i in own.Where(i => speeds[i] >= (1.0 - JumpReach) * speeds[below] && speeds[i] <= (1.0 + JumpReach) * speeds[above]))
+            {
+                wide[i] = new PullOutTorque(Math.Min(wide[i].LeastNewtonMetres, least), Math.Max(wide[i].GreatestNewtonMetres, greatest));
+            }
+        }
+
+        return wide;
+    }
 
     /// <summary>Simulates at some speeds.</summary>
     public void Take(IEnumerable<double> speeds, int threads) =>
@@ -28,13 +56,15 @@ internal sealed class PullOutSamples(MountSetup setup, MountAxis axis, bool full
     {
         double[] own = [.. speeds.Where(_known.ContainsKey)];
         double scale = own.Select(speed => _known[speed].GreatestNewtonMetres).DefaultIfEmpty(0.0).Max();
-        bool Apart(double a, double b) => Math.Abs(a - b) > CoarseShare * scale;
         return
         [
             .. own.Zip(own.Skip(1))
                 .Where(pair => pair.Second - pair.First > ClosestShare * pair.Second
-                    && (Apart(_known[pair.First].LeastNewtonMetres, _known[pair.Second].LeastNewtonMetres) || Apart(_known[pair.First].GreatestNewtonMetres, _known[pair.Second].GreatestNewtonMetres)))
+                    && Jumps(_known[pair.First], _known[pair.Second], scale))
                 .Select(pair => 0.5 * (pair.First + pair.Second)),
         ];
     }
+
+    private static bool Jumps(PullOutTorque a, PullOutTorque b, double scale) =>
+        Math.Abs(a.LeastNewtonMetres - b.LeastNewtonMetres) > CoarseShare * scale || Math.Abs(a.GreatestNewtonMetres - b.GreatestNewtonMetres) > CoarseShare * scale;
 }

@@ -5,15 +5,17 @@ namespace AxisSim.Core.Studies;
 /// <summary>Pull-out torque of an axis at one speed and mode, by simulation of the whole axis under steady loads.</summary>
 /// <remarks>
 /// Twelve loads, from that of the bearings alone to above the closed form, each come on in two ways (<see cref="SteadyPast"/>), tell for which the motor keeps sync; twelve more of each way
-/// between the lightest that fails and the one below it, held for longer, place its edge to 0.4 % of the closed form. A load counts as held if sync is kept for a second (or three full steps, at
-/// creeping speed). The least of the range is the lowest edge, its greatest the highest load that was held in either way.
+/// between the lightest that fails and the one below it, held for longer, place its edge to 0.4 % of the closed form. Below the least of the range every load was held for a second (or twelve
+/// full steps, at creeping speed); above the greatest none was held for 0.3 s (or four full steps) in either way. Where a full-stepping rotor swings between its steps, the greatest is the
+/// closed form: a rotor that each step throws over the next can hold up to the running mean of its field, but not every start finds that way to run.
 /// </remarks>
 internal static class PullOutSearch
 {
     private const int Loads = 12;
     private const double RoughSeconds = 0.3;
     private const double FineSeconds = 1.0;
-    private const double FullSteps = 3.0;
+    private const double RoughFullSteps = 4.0;
+    private const double FineFullSteps = 12.0;
 
     /// <summary>Slower than this, each full step is by itself, and the speed does not matter: the modes of an axis come to rest between them.</summary>
     private const double LeastFullStepsPerSecond = 4.0;
@@ -36,14 +38,15 @@ internal static class PullOutSearch
             return default;
         }
 
-        double leastSeconds = FullSteps * fullStep / used;
-        Edge[] edges = Rough(lanes, Math.Max(RoughSeconds, leastSeconds));
+        double rough = Math.Max(RoughSeconds, RoughFullSteps * fullStep / used);
+        Edge[] edges = Rough(lanes, rough);
         while (edges.Any(edge => !edge.Done))
         {
-            Refine(lanes, edges, Math.Max(FineSeconds, leastSeconds));
+            Refine(lanes, edges, rough, Math.Max(FineSeconds, FineFullSteps * fullStep / used));
         }
 
-        return new PullOutTorque(edges.Min(edge => edge.Least), edges.Max(edge => edge.Greatest));
+        double greatest = edges.Max(edge => edge.Greatest);
+        return new PullOutTorque(edges.Min(edge => edge.Least), lanes.SwingsBetweenSteps ? Math.Max(greatest, lanes.ClosedFormNewtonMetres) : greatest);
     }
 
     private static Edge[] Rough(SteadyLanes lanes, double seconds)
@@ -54,7 +57,7 @@ internal static class PullOutSearch
         {
             double rise = (top - own) / (Loads - 1);
             double[] loads = [.. Enumerable.Range(0, Loads).Select(i => own + (i * rise))];
-            bool[][] kept = Keeps(lanes, [.. Pasts.Select(_ => loads)], seconds);
+            bool[][] kept = [.. Kept(lanes, [.. Pasts.Select(_ => loads)], seconds).Select(way => way.Select(double.IsPositiveInfinity).ToArray())];
             if (raise == Raises || !kept.Any(way => way[^1]))
             {
                 return [.. kept.Select(way => new Edge(loads, way))];
@@ -62,18 +65,18 @@ internal static class PullOutSearch
         }
     }
 
-    private static void Refine(SteadyLanes lanes, Edge[] edges, double seconds)
+    private static void Refine(SteadyLanes lanes, Edge[] edges, double briefly, double seconds)
     {
-        bool[][] held = Keeps(lanes, [.. edges.Select(edge => edge.Asks())], seconds);
+        double[][] kept = Kept(lanes, [.. edges.Select(edge => edge.Asks())], seconds);
         for (int i = 0; i < edges.Length; i++)
         {
-            edges[i].Take(held[i]);
+            edges[i].Take(kept[i], briefly);
         }
     }
 
-    private static bool[][] Keeps(SteadyLanes lanes, double[][] loads, double seconds)
+    private static double[][] Kept(SteadyLanes lanes, double[][] loads, double seconds)
     {
-        bool[] kept = lanes.Keeps([.. loads.SelectMany((way, i) => way.Select(load => new SteadyLoadCase(load, Pasts[i])))], seconds);
+        double[] kept = lanes.Kept([.. loads.SelectMany((way, i) => way.Select(load => new SteadyLoadCase(load, Pasts[i])))], seconds);
         int from = 0;
         return [.. loads.Select(way => kept[from..(from += way.Length)])];
     }
@@ -112,7 +115,7 @@ internal static class PullOutSearch
         /// <summary>Loads between the lightest that fails and the one below.</summary>
         public double[] Asks() => Done ? [] : [.. Enumerable.Range(0, Loads).Select(i => _loads[_fails - 1] + (i * Rise))];
 
-        public void Take(bool[] held)
+        public void Take(double[] keptSeconds, double briefly)
         {
             if (Done)
             {
@@ -120,7 +123,7 @@ internal static class PullOutSearch
             }
 
             double low = _loads[_fails - 1];
-            int first = Array.IndexOf(held, false);
+            int first = Array.FindIndex(keptSeconds, time => !double.IsPositiveInfinity(time));
             if (first == 0)
             {
                 // What fails only when held for longer pushes the edge down by a whole interval.
@@ -131,7 +134,7 @@ internal static class PullOutSearch
             }
 
             Least = low + (((first < 0 ? Loads : first) - 0.5) * Rise);
-            Greatest = Math.Max(_islands, low + ((Array.LastIndexOf(held, true) + 0.5) * Rise));
+            Greatest = Math.Max(_islands, low + ((Array.FindLastIndex(keptSeconds, time => time > briefly) + 0.5) * Rise));
             Done = true;
         }
 

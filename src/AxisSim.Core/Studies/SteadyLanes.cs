@@ -51,6 +51,12 @@ internal sealed class SteadyLanes
     private const double GreatestGrowthSeconds = 0.25;
     private const double GrowthFullSteps = 6.0;
 
+    /// <summary>The load angle opens as the rotor takes over its load, and the axis has to follow: below this share of its load that moves nothing.</summary>
+    private const double SmallShare = 0.003;
+
+    /// <summary>Greatest decay by damping in a step that is added.</summary>
+    private const double GreatestDecay = 0.3;
+
     /// <summary>Shares of what the rotor is spared at first, one after the other.</summary>
     private static readonly double[] Stairs = [0.75, 0.55, 0.38, 0.25, 0.15, 0.08, 0.04, 0.015];
 
@@ -89,8 +95,25 @@ internal sealed class SteadyLanes
     /// <summary>Closed form of the pull-out torque, N m.</summary>
     public double ClosedFormNewtonMetres { get; }
 
+    /// <summary>Whether full steps follow each other more slowly than the rotor swings on its field.</summary>
+    public bool SwingsBetweenSteps => _fullStepping && 2.0 * Math.PI * _speed / _model.Motor.FullStepRadians < _swing;
+
     /// <summary>Shaft torque that the axis' own bearings ask for, N m: the least load there is, unless something helps.</summary>
     public double OwnNewtonMetres => _loss.InputTorque(Drag / _model.Train.TotalRatio, 1.0);
+
+    /// <summary>Time in which the axis follows the opening load angle, s; 0 where it hardly has to.</summary>
+    private double FollowSeconds
+    {
+        get
+        {
+            double n = _model.Train.TotalRatio;
+            double magnetic = _model.Motor.RotorTeeth * _model.Motor.TorqueConstantNewtonMetresPerAmpere * _model.Drive.SlewCurrentAmperes * n * n;
+            double opened = _p.Mesh.Stiffness / (_model.Motor.RotorTeeth * n);
+            double load = n * ClosedFormNewtonMetres / (1.0 + _loss.Driving);
+            double stiffness = 1.0 / ((1.0 / _p.Mesh.Stiffness) + (1.0 / magnetic));
+            return opened < SmallShare * load ? 0.0 : 2.0 * Math.PI * Math.Sqrt((_p.AxisInertia + _p.PayloadInertia) / stiffness);
+        }
+    }
 
     /// <summary>Bearing friction at the axis, N m.</summary>
     private double Drag => _p.AxisCoulomb + (_p.AxisViscous * _speed / _model.Train.TotalRatio);
@@ -100,12 +123,13 @@ internal sealed class SteadyLanes
 
     /// <summary>Which of some loads keep sync.</summary>
     /// <param name="loads">Loads.</param>
-    /// <param name="seconds">Time for which sync must be kept once a load has its full size, s.</param>
-    public bool[] Keeps(IReadOnlyList<SteadyLoadCase> loads, double seconds)
+    /// <param name="seconds">Time watched once a load has its full size, s.</param>
+    /// <returns>For each the time from then on for which sync was kept, s; infinite where it is not lost, negative where it was lost before.</returns>
+    public double[] Kept(IReadOnlyList<SteadyLoadCase> loads, double seconds)
     {
         double calm = (20.0 / _swing) + (5.0 * _model.Motor.InductanceHenries / _model.Motor.ResistanceOhms);
         double settled = calm + (6.0 / (LightShare * _swing));
-        double growth = Math.Clamp(GrowthFullSteps * _model.Motor.FullStepRadians / _speed, LeastGrowthSeconds, GreatestGrowthSeconds);
+        double growth = Math.Max(Math.Clamp(GrowthFullSteps * _model.Motor.FullStepRadians / _speed, LeastGrowthSeconds, GreatestGrowthSeconds), FollowSeconds);
         var team = new SteadyTeam(_features, _step, loads.Count, new LaneCommands(_model, SteadyPlan(0.0, _speed), _fullStepping ? calm : double.PositiveInfinity, _step), _row);
         LaneParameters strong = Damped(StrongShare);
         strong.SlewMicrostepping *= _fullStepping ? PullOutLaw.SquareWaveFundamental * _model.Drive.FullStepCurrentFraction : 1.0;
@@ -116,10 +140,11 @@ internal sealed class SteadyLanes
 
         team.Run(calm);
         LaneParameters light = Damped(LightShare);
+        LaneParameters swinging = Still(_row);
         team.Change((int i, ref LaneParameters row, ref LaneState state) =>
         {
             bool swings = loads[i].Past == SteadyPast.Swinging;
-            row = Helped(swings ? _row : light, loads[i], 1.0, i);
+            row = Helped(swings ? swinging : light, loads[i], 1.0, i);
             double kick = swings ? _row.StepsPerRadian * SwingRadians / _model.Motor.RotorTeeth * _swing * _step : 0.0;
             state.RotorSpeed += kick;
             state.RotorMidSpeed += kick;
@@ -127,13 +152,13 @@ internal sealed class SteadyLanes
         team.Run(settled);
         for (int stair = 0; stair < Stairs.Length; stair++)
         {
-            team.Change((int i, ref LaneParameters row, ref LaneState state) => row = Helped(loads[i].Past == SteadyPast.Swinging ? _row : light, loads[i], Stairs[stair], i));
+            team.Change((int i, ref LaneParameters row, ref LaneState state) => row = Helped(loads[i].Past == SteadyPast.Swinging ? swinging : light, loads[i], Stairs[stair], i));
             team.Run(settled + ((stair + 1) * growth / Stairs.Length));
         }
 
         team.Change((int i, ref LaneParameters row, ref LaneState state) => row = Helped(_row, loads[i], 0.0, i));
         team.Run(settled + growth + seconds);
-        return team.Kept();
+        return [.. team.LostSeconds.Select(lost => lost - settled - growth)];
     }
 
     /// <summary>The constants of a lane whose rotor is relieved of a share of what it is spared at first: as if the plan dragged it along.</summary>
@@ -154,6 +179,22 @@ internal sealed class SteadyLanes
         LaneParameters row = _row;
         row.PlanDrag = Math.Max(row.PlanDrag, 2.0 * share * _swing * _step);
         row.RotorDrag = (_p.RotorViscous * _step / _p.RotorInertia) + row.PlanDrag;
+        return Still(row);
+    }
+
+    /// <summary>The same with mesh and payload damped to critical, or as far as the step allows.</summary>
+    private LaneParameters Still(LaneParameters row)
+    {
+        double axis = _p.AxisInertia + _p.PayloadInertia;
+        double node = _p.ShaftInertia > 0.0 ? _p.ShaftInertia : _p.RotorInertia;
+        double meshPerTorque = (1.0 / _p.AxisInertia) + (1.0 / (_p.WormRatio * _p.WormRatio * node));
+        row.MeshDamping = Math.Max(row.MeshDamping, Math.Min(2.0 * Math.Sqrt(_p.Mesh.Stiffness * axis) / _step, GreatestDecay / (_step * _step * meshPerTorque)));
+        if (_p.PayloadInertia > 0.0)
+        {
+            double perTorque = (1.0 / _p.AxisInertia) + (1.0 / _p.PayloadInertia);
+            row.PayloadDamping = Math.Max(row.PayloadDamping, Math.Min(2.0 * Math.Sqrt(_p.PayloadStiffness / perTorque) / _step, GreatestDecay / (_step * _step * perTorque)));
+        }
+
         return row;
     }
 

@@ -21,7 +21,7 @@ internal sealed class SteadyTeam
     private readonly ILaneEngine _engine;
     private readonly LaneParameters[] _rows;
     private readonly int[] _cases;
-    private readonly bool[] _lost;
+    private readonly double[] _lost;
     private readonly LaneSign[] _signs;
     private readonly LaneCommand[] _block = new LaneCommand[Steps];
     private readonly LaneStepKind[] _kinds = new LaneStepKind[Steps];
@@ -38,9 +38,13 @@ internal sealed class SteadyTeam
         _engine = LaneWidths.Engine(BatchWidth.Best, lanes);
         _rows = new LaneParameters[lanes];
         _cases = [.. Enumerable.Range(0, lanes)];
-        _lost = new bool[lanes];
+        _lost = new double[lanes];
+        Array.Fill(_lost, double.PositiveInfinity);
         _signs = new LaneSign[Vectors];
     }
+
+    /// <summary>When each lost sync, s; infinite for those that keep it.</summary>
+    public IReadOnlyList<double> LostSeconds => _lost;
 
     private int Vectors => ((_lanes - 1) / _engine.Width) + 1;
 
@@ -90,9 +94,6 @@ internal sealed class SteadyTeam
         }
     }
 
-    /// <summary>Which keep sync so far.</summary>
-    public bool[] Kept() => [.. _lost.Select(lost => !lost)];
-
     private void TakeOut()
     {
         int before = _lanes;
@@ -109,7 +110,7 @@ internal sealed class SteadyTeam
                 continue;
             }
 
-            _lost[_cases[lane]] = true;
+            _lost[_cases[lane]] = _commands.Index * _step;
             _lanes--;
             _engine.Copy(_lanes, lane);
             _cases[lane] = _cases[_lanes];
