@@ -39,7 +39,7 @@ internal sealed class SteadyLanes
     private const double StrongShare = 0.7;
 
     /// <summary>Damping that is added next where the drive full-steps: little enough for the rotor to overshoot its steps as it will without.</summary>
-    private const double LightShare = 0.15;
+    private const double LightShare = 0.1;
 
     private const double CalmFrom = 0.75;
     private const double SwingingFrom = 0.4;
@@ -53,6 +53,9 @@ internal sealed class SteadyLanes
 
     /// <summary>The load angle opens as the rotor takes over its load, and the axis has to follow: below this share of its load that moves nothing.</summary>
     private const double SmallShare = 0.003;
+
+    /// <summary>Else it is given so many swings of its own.</summary>
+    private const double FollowSwings = 1.0;
 
     /// <summary>Greatest decay by damping in a step that is added.</summary>
     private const double GreatestDecay = 0.3;
@@ -111,7 +114,8 @@ internal sealed class SteadyLanes
             double opened = _p.Mesh.Stiffness / (_model.Motor.RotorTeeth * n);
             double load = n * ClosedFormNewtonMetres / (1.0 + _loss.Driving);
             double stiffness = 1.0 / ((1.0 / _p.Mesh.Stiffness) + (1.0 / magnetic));
-            return opened < SmallShare * load ? 0.0 : 2.0 * Math.PI * Math.Sqrt((_p.AxisInertia + _p.PayloadInertia) / stiffness);
+            double payload = _p.PayloadInertia > 0.0 ? _p.PayloadInertia / _p.PayloadStiffness : 0.0;
+            return opened < SmallShare * load ? 0.0 : FollowSwings * 2.0 * Math.PI * Math.Sqrt(Math.Max((_p.AxisInertia + _p.PayloadInertia) / stiffness, payload));
         }
     }
 
@@ -182,13 +186,14 @@ internal sealed class SteadyLanes
         return Still(row);
     }
 
-    /// <summary>The same with mesh and payload damped to critical, or as far as the step allows.</summary>
+    /// <summary>The same with mesh and payload damped to critical, or as far as the step allows and the rotor feels it lightly: it has to jump from one detent to the next.</summary>
     private LaneParameters Still(LaneParameters row)
     {
         double axis = _p.AxisInertia + _p.PayloadInertia;
         double node = _p.ShaftInertia > 0.0 ? _p.ShaftInertia : _p.RotorInertia;
+        double most = 2.0 * LightShare * _swing * _p.WormRatio * _p.WormRatio * node;
         double meshPerTorque = (1.0 / _p.AxisInertia) + (1.0 / (_p.WormRatio * _p.WormRatio * node));
-        row.MeshDamping = Math.Max(row.MeshDamping, Math.Min(2.0 * Math.Sqrt(_p.Mesh.Stiffness * axis) / _step, GreatestDecay / (_step * _step * meshPerTorque)));
+        row.MeshDamping = Math.Max(row.MeshDamping, Math.Min(most, Math.Min(2.0 * Math.Sqrt(_p.Mesh.Stiffness * axis), GreatestDecay / (_step * meshPerTorque))) / _step);
         if (_p.PayloadInertia > 0.0)
         {
             double perTorque = (1.0 / _p.AxisInertia) + (1.0 / _p.PayloadInertia);
