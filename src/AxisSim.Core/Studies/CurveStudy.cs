@@ -198,51 +198,39 @@ public static class CurveStudy
         }
     }
 
-    /// <summary>Times at which the planned motion turns round between two of the given ones, by bisection: friction turns with it, and the need jumps.</summary>
-    private static IEnumerable<double> Reversals(MotorPlan plan, double[] times)
+    /// <summary>The path in even stretches of time, of each the points of the least and the greatest torque: a swing between two points must not hide.</summary>
+    private static List<NeedPoint> Path(MountSetup setup, MountAxis axis, MovePlan plan)
     {
-        const int Halvings = 60;
-        for (int i = 1; i < times.Length; i++)
+        var path = new List<NeedPoint>(2 * (PathPoints + 1));
+        double stretch = plan.SlewSeconds / PathPoints;
+        double until = stretch;
+        NeedPoint? low = null;
+        NeedPoint? high = null;
+        void Take()
         {
-            double low = times[i - 1], high = times[i];
-            double before = Math.Sign(plan.Velocity(low));
-            if (before * plan.Velocity(high) >= 0.0)
+            if (low is not null && high is not null)
             {
-                continue;
+                path.AddRange(low == high ? [low] : low.TimeSeconds < high.TimeSeconds ? [low, high] : new[] { high, low });
             }
 
-            for (int halving = 0; halving < Halvings && high > low; halving++)
-            {
-                double middle = 0.5 * (low + high);
-                (low, high) = before * plan.Velocity(middle) > 0.0 ? (middle, high) : (low, middle);
-            }
-
-            yield return high;
+            (low, high) = (null, null);
         }
-    }
 
-    private static NeedPoint[] Path(MountSetup setup, MountAxis axis, MovePlan plan)
-    {
-        var need = new ShaftNeed(setup, axis, plan);
-        // Evenly in time, and just before and after each corner of the plan, where the need jumps.
-        const double Beside = 1e-9;
-        IEnumerable<double> corners = new[] { plan.PolarProfile, plan.DeclinationProfile }
-            .SelectMany(p => p.Segments)
-            .SelectMany(s => new[] { s.StartSeconds + Beside, s.StartSeconds + s.DurationSeconds - Beside });
-        double[] times =
-        [
-            .. Enumerable.Range(0, PathPoints + 1).Select(i => plan.SlewSeconds * i / PathPoints)
-                .Concat(corners)
-                .Where(t => t >= 0.0 && t <= plan.SlewSeconds)
-                .Order(),
-        ];
-        return
-        [
-            .. times.Distinct().Concat(Reversals(plan.At(axis), times).SelectMany(t => new[] { t - Beside, t + Beside })).Order().Select(t =>
+        foreach (NeedPoint at in new NeedRun(setup, axis, plan).Until(plan.SlewSeconds))
+        {
+            if (at.TimeSeconds > until)
             {
-                (double speed, double torque) = need.At(t);
-                return new NeedPoint(t, Math.Abs(speed), speed < 0.0 ? -torque : torque);
-            }),
-        ];
+                Take();
+                until += stretch;
+            }
+
+            double along = at.SpeedRadiansPerSecond < 0.0 ? -at.TorqueNewtonMetres : at.TorqueNewtonMetres;
+            NeedPoint point = at with { SpeedRadiansPerSecond = Math.Abs(at.SpeedRadiansPerSecond), TorqueNewtonMetres = along + 0.0 };
+            low = low is null || along < low.TorqueNewtonMetres ? point : low;
+            high = high is null || along > high.TorqueNewtonMetres ? point : high;
+        }
+
+        Take();
+        return path;
     }
 }

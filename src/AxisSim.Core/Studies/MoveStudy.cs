@@ -230,13 +230,25 @@ public static class MoveStudy
 
     private static void FillTorques(Trace trace, MountSetup setup, MountAxis axis, MovePlan plan, TorqueSpeedCurves curves)
     {
-        var need = new ShaftNeed(setup, axis, plan);
         double changeover = setup.Axis(axis).Drive.ChangeoverRadiansPerSecond;
+        if (trace.TimeSeconds.Count == 0)
+        {
+            return;
+        }
+
+        using IEnumerator<NeedPoint> need = new NeedRun(setup, axis, plan).Until(trace.TimeSeconds[^1]).GetEnumerator();
+        need.MoveNext();
+        NeedPoint at = need.Current;
         foreach (double time in trace.TimeSeconds)
         {
-            (double speed, double torque) = need.At(time);
-            trace.NeededTorqueNewtonMetres.Add(torque);
-            trace.AvailableTorqueNewtonMetres.Add(curves.At(Math.Abs(speed) > changeover, Math.Abs(speed)).LeastNewtonMetres);
+            while (at.TimeSeconds < time && need.MoveNext())
+            {
+                at = need.Current;
+            }
+
+            double speed = Math.Abs(at.SpeedRadiansPerSecond);
+            trace.NeededTorqueNewtonMetres.Add(at.TorqueNewtonMetres);
+            trace.AvailableTorqueNewtonMetres.Add(curves.At(speed > changeover, speed).LeastNewtonMetres);
         }
     }
 }

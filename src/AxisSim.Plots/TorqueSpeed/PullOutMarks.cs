@@ -5,11 +5,13 @@ using OxyPlot;
 
 namespace AxisSim.Plots.TorqueSpeed;
 
-/// <summary>Pull-out curves of one mode: closed form as a line, simulation as markers, low to high supply as a band.</summary>
+/// <summary>Pull-out curves of one mode: closed form as a line, simulation as markers with an upright line up to the greatest of a band, low to high supply as a filled band.</summary>
 internal static class PullOutMarks
 {
     /// <summary>A band that is nowhere thicker is hidden by the line on it: a legend would promise what nobody sees.</summary>
     private const double LeastPixels = 3.0;
+
+    private const double WhiskerWidth = 1.6;
 
     /// <summary>Adds the band under everything else.</summary>
     public static void AddBand(PlotModel model, PlotFrame frame, TorqueSpeedCurves curves, bool fullStepping, Look look, List<LegendEntry> legend, List<List<DataPoint>> drawn)
@@ -49,7 +51,7 @@ internal static class PullOutMarks
         legend.Add(new(string.Create(CultureInfo.InvariantCulture, $"{Mode(fullStepping)}, closed form, {curve.SupplyVolts:0.#} V"), line));
     }
 
-    /// <summary>Adds the markers at nominal supply.</summary>
+    /// <summary>Adds the markers at nominal supply, and what lies between least and greatest.</summary>
     public static void AddSimulated(
         PlotModel model, TorqueSpeedCurves curves, bool fullStepping, Look markers, List<LegendEntry> legend, List<List<DataPoint>> drawn)
     {
@@ -58,19 +60,38 @@ internal static class PullOutMarks
             return;
         }
 
-        List<DataPoint> simulated =
-        [
-            .. curve.SimulatedNewtonMetres
-                .Select((torque, i) => new DataPoint(PlaneScale.Rpm(curves.SpeedsRadiansPerSecond[i]), torque))
-                .Where(p => double.IsFinite(p.Y)),
-        ];
-        if (simulated.Count == 0)
+        List<DataPoint> least = [];
+        List<DataPoint> spread = [];
+        for (int i = 0; i < curves.SpeedsRadiansPerSecond.Count; i++)
+        {
+            double rpm = PlaneScale.Rpm(curves.SpeedsRadiansPerSecond[i]);
+            if (!double.IsFinite(curve.LeastNewtonMetres[i]))
+            {
+                continue;
+            }
+
+            least.Add(new DataPoint(rpm, curve.LeastNewtonMetres[i]));
+            if (curve.At(i).IsBand)
+            {
+                spread.AddRange([least[^1], new DataPoint(rpm, curve.GreatestNewtonMetres[i]), DataPoint.Undefined]);
+            }
+        }
+
+        if (least.Count == 0)
         {
             return;
         }
 
-        model.Series.Add(Marks.Markers(markers, simulated));
-        drawn.AddRange(simulated.Select(p => new List<DataPoint> { p }));
+        if (spread.Count > 0)
+        {
+            Look whisker = markers with { Swatch = Swatch.Upright, Width = WhiskerWidth, Marker = MarkerType.None, Hollow = false };
+            model.Series.Add(Marks.Line(whisker, spread));
+            drawn.Add([.. spread.Where(point => point.IsDefined())]);
+            legend.Add(new($"{Mode(fullStepping)}, may lose step or not", whisker));
+        }
+
+        model.Series.Add(Marks.Markers(markers, least));
+        drawn.AddRange(least.Select(p => new List<DataPoint> { p }));
         legend.Add(new($"{Mode(fullStepping)}, simulated", markers));
     }
 
