@@ -25,36 +25,11 @@ public static class CurveStudy
     private const double NearShare = 0.9;
 
     /// <summary>All curves: both modes, three supply voltages, closed form and simulated.</summary>
-    public static TorqueSpeedCurves Run(MountSetup setup, MountAxis axis, Action<double>? progress = null)
-    {
-        var plan = new MovePlan(setup);
-        AxisModel model = setup.Axis(axis);
-        double peak = PeakSpeed(plan, axis, model);
-        double[] speeds = [.. Speeds(peak, model.Drive.ChangeoverRadiansPerSecond), .. new[] { 1.1, 1.2, 1.3, 1.4, 1.5 }.Select(share => share * peak)];
-        SupplyLevel[] levels = [SupplyLevel.Nominal, SupplyLevel.Low, SupplyLevel.High];
-        var samples = new Dictionary<(bool Full, SupplyLevel Level), PullOutSamples>();
-        foreach (SupplyLevel level in levels)
-        {
-            MountSetup supplied = setup.With(axis, model with { Drive = Supplied(model.Drive, level) });
-            foreach (bool full in new[] { false, true })
-            {
-                var sample = new PullOutSamples(supplied, axis, full);
-                samples.Add((full, level), sample);
-                sample.Take(speeds, -1);
-                for (int round = 0; level == SupplyLevel.Nominal && round < Rounds; round++)
-                {
-                    speeds = Merged(speeds, sample.Between(speeds));
-                    sample.Take(speeds, -1);
-                }
+    public static TorqueSpeedCurves Run(MountSetup setup, MountAxis axis, Action<double>? progress = null) =>
+        Whole(setup, axis, [SupplyLevel.Nominal, SupplyLevel.Low, SupplyLevel.High], progress);
 
-                progress?.Invoke((double)samples.Count / (2 * levels.Length));
-            }
-        }
-
-        samples[(false, SupplyLevel.Nominal)].Take(speeds, -1);
-        List<PullOutCurve> curves = [.. samples.Select(s => Curve(model, s.Value, speeds, s.Key.Level))];
-        return Curves(setup, axis, plan, speeds, curves);
-    }
+    /// <summary>Both modes at nominal supply, over all speeds.</summary>
+    internal static TorqueSpeedCurves AtNominal(MountSetup setup, MountAxis axis) => Whole(setup, axis, [SupplyLevel.Nominal], null);
 
     /// <summary>Least margin of the move's path against the simulated pull-out at nominal supply, in the mode that the drive uses at each speed.</summary>
     public static TorqueMargin LeastMargin(TorqueSpeedCurves curves)
@@ -96,6 +71,36 @@ public static class CurveStudy
         // Whoever keeps a store looks at many moves at once already.
         MoveCurves curves = store is null ? Met(setup, axis, peak, -1) : store.Get(setup, axis, peak, () => Met(setup, axis, peak, 1));
         return Curves(setup, axis, plan, curves.SpeedsRadiansPerSecond, curves.Curves);
+    }
+
+    private static TorqueSpeedCurves Whole(MountSetup setup, MountAxis axis, SupplyLevel[] levels, Action<double>? progress)
+    {
+        var plan = new MovePlan(setup);
+        AxisModel model = setup.Axis(axis);
+        double peak = PeakSpeed(plan, axis, model);
+        double[] speeds = [.. Speeds(peak, model.Drive.ChangeoverRadiansPerSecond), .. new[] { 1.1, 1.2, 1.3, 1.4, 1.5 }.Select(share => share * peak)];
+        var samples = new Dictionary<(bool Full, SupplyLevel Level), PullOutSamples>();
+        foreach (SupplyLevel level in levels)
+        {
+            MountSetup supplied = setup.With(axis, model with { Drive = Supplied(model.Drive, level) });
+            foreach (bool full in new[] { false, true })
+            {
+                var sample = new PullOutSamples(supplied, axis, full);
+                samples.Add((full, level), sample);
+                sample.Take(speeds, -1);
+                for (int round = 0; level == SupplyLevel.Nominal && round < Rounds; round++)
+                {
+                    speeds = Merged(speeds, sample.Between(speeds));
+                    sample.Take(speeds, -1);
+                }
+
+                progress?.Invoke((double)samples.Count / (2 * levels.Length));
+            }
+        }
+
+        samples[(false, SupplyLevel.Nominal)].Take(speeds, -1);
+        List<PullOutCurve> curves = [.. samples.Select(s => Curve(model, s.Value, speeds, s.Key.Level))];
+        return Curves(setup, axis, plan, speeds, curves);
     }
 
     private static MoveCurves Met(MountSetup setup, MountAxis axis, double peak, int threads)
@@ -199,7 +204,7 @@ public static class CurveStudy
     }
 
     /// <summary>The path in even stretches of time, of each the points of the least and the greatest torque: a swing between two points must not hide.</summary>
-    private static List<NeedPoint> Path(MountSetup setup, MountAxis axis, MovePlan plan)
+    internal static IReadOnlyList<NeedPoint> Path(MountSetup setup, MountAxis axis, MovePlan plan)
     {
         var path = new List<NeedPoint>(2 * (PathPoints + 1));
         double stretch = plan.SlewSeconds / PathPoints;

@@ -78,7 +78,8 @@ public sealed class TableTests : IDisposable
                 "time_seconds": 1.5,
                 "needed_newton_metres": 0.1,
                 "available_newton_metres": null,
-                "motor_speed_radians_per_second": null
+                "motor_speed_radians_per_second": null,
+                "band": null
               },
               "verdict": "clutch_slips",
               "list": [
