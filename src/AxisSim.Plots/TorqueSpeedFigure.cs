@@ -31,10 +31,10 @@ public static class TorqueSpeedFigure
         foreach (PullOutCurve curve in curves.Curves)
         {
             int speeds = curves.SpeedsRadiansPerSecond.Count;
-            if (curve.ClosedFormNewtonMetres.Count != speeds || curve.SimulatedNewtonMetres.Count != speeds)
+            if (curve.ClosedFormNewtonMetres.Count != speeds || curve.LeastNewtonMetres.Count != speeds || curve.GreatestNewtonMetres.Count != speeds)
             {
                 throw new ArgumentException(
-                    $"A pull-out curve has {curve.ClosedFormNewtonMetres.Count} closed-form and {curve.SimulatedNewtonMetres.Count} simulated points for {speeds} speeds: all must agree.",
+                    $"A pull-out curve has {curve.ClosedFormNewtonMetres.Count} closed-form, {curve.LeastNewtonMetres.Count} least and {curve.GreatestNewtonMetres.Count} greatest points for {speeds} speeds: all must agree.",
                     nameof(curves));
             }
         }

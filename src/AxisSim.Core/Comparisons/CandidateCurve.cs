@@ -40,7 +40,7 @@ public sealed record CandidateCurve(IReadOnlyList<AxisPoint> ClosedForm, IReadOn
         Parallel.For(0, simulated, i =>
         {
             double rate = topRadiansPerSecond * (i + 1) / simulated;
-            points[i] = new AxisPoint(rate, ratio * CurveStudy.PullOut(result.Setup, axis, Full(rate), rate * ratio));
+            points[i] = new AxisPoint(rate, ratio * PullOutSearch.At(result.Setup, axis, Full(rate), rate * ratio).LeastNewtonMetres);
         });
         double safe = result.Axes.First(one => one.Axis == axis).RateRadiansPerSecond;
         return new CandidateCurve(

@@ -49,7 +49,17 @@ public sealed record LossOfSync(double TimeSeconds, double AxisRateRadiansPerSec
 /// <param name="NeededNewtonMetres">Shaft torque needed then, N m.</param>
 /// <param name="AvailableNewtonMetres">Pull-out torque then, N m.</param>
 /// <param name="MotorSpeedRadiansPerSecond">Planned motor speed then, rad/s.</param>
-public sealed record TorqueMargin(double Value, double TimeSeconds, double NeededNewtonMetres, double AvailableNewtonMetres, double MotorSpeedRadiansPerSecond);
+public sealed record TorqueMargin(double Value, double TimeSeconds, double NeededNewtonMetres, double AvailableNewtonMetres, double MotorSpeedRadiansPerSecond)
+{
+    /// <summary>The band of speeds, if any, in which the need comes near the least pull-out torque, so that the margin does not decide: there the move may lose step or not.</summary>
+    public PullOutBand? Band { get; init; }
+
+    /// <summary>Whether the axis is shaken at the slew rate, by its periodic error near a resonance, so that the margin does not decide.</summary>
+    public bool ShakesAtRate { get; init; }
+
+    /// <summary>Whether the margin decides: above 0.1 the move keeps step, below -0.1 it does not.</summary>
+    public bool Decides => Band is null && !ShakesAtRate;
+}
 
 /// <summary>Greatest common factor on inertia, imbalance and friction at which the simulated move still arrives.</summary>
 /// <param name="Value">The factor.</param>

@@ -13,6 +13,26 @@ internal readonly record struct SmoothRange(double Least, double Mean, double Gr
     /// <summary>Differences below this share of the values are rounding.</summary>
     private const double Rounding = 1e-13;
 
+    /// <summary>Ranges of two functions that are found together, over the numbers from first to last, in pieces of at most a number of them within which a swing cannot hide.</summary>
+    public static (SmoothRange One, SmoothRange Other) Of(long first, long last, long piece, Func<long, (double One, double Other)> function)
+    {
+        long end = Math.Min(last, first + piece);
+        (double One, double Other) from = function(first), to = function(end);
+        (SmoothRange One, SmoothRange Other) all = Of(first, from, end, to, function);
+        while (end < last)
+        {
+            long start = end;
+            from = to;
+            end = Math.Min(last, start + piece);
+            to = function(end);
+            (SmoothRange one, SmoothRange other) = Of(start, from, end, to, function);
+            double share = (double)(start - first) / (end - first);
+            all = (Both(all.One, one, share), Both(all.Other, other, share));
+        }
+
+        return all;
+    }
+
     /// <summary>Ranges of two functions that are found together, over the numbers from first to last.</summary>
     public static (SmoothRange One, SmoothRange Other) Of(long first, long last, Func<long, (double One, double Other)> function) =>
         Of(first, function(first), last, function(last), function);

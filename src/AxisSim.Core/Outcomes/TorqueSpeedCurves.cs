@@ -17,19 +17,20 @@ public enum SupplyLevel
 /// <param name="FullStepping">Full-stepping, or microstepping.</param>
 /// <param name="Supply">Which supply voltage.</param>
 /// <param name="SupplyVolts">Its value, V.</param>
-/// <param name="ClosedFormNewtonMetres">Closed form (the lesser of what current and voltage allow), N m, one per speed.</param>
-/// <param name="SimulatedNewtonMetres">Simulated, N m, one per speed; NaN where it was not simulated.</param>
+/// <param name="ClosedFormNewtonMetres">Closed form (<see cref="Motors.PullOutLaw.OnDrive"/>), N m, one per speed.</param>
+/// <param name="LeastNewtonMetres">Simulated: every smaller load keeps sync (<see cref="PullOutTorque"/>), N m, one per speed; NaN where it was not simulated.</param>
+/// <param name="GreatestNewtonMetres">Simulated: no greater load keeps sync, likewise.</param>
 public sealed record PullOutCurve(
     bool FullStepping,
     SupplyLevel Supply,
     double SupplyVolts,
     IReadOnlyList<double> ClosedFormNewtonMetres,
-    IReadOnlyList<double> SimulatedNewtonMetres);
-
-/// <summary>A range of motor speeds, rad/s.</summary>
-/// <param name="FromRadiansPerSecond">Lower end.</param>
-/// <param name="ToRadiansPerSecond">Upper end.</param>
-public sealed record SpeedBand(double FromRadiansPerSecond, double ToRadiansPerSecond);
+    IReadOnlyList<double> LeastNewtonMetres,
+    IReadOnlyList<double> GreatestNewtonMetres)
+{
+    /// <summary>The range at one of the speeds.</summary>
+    public PullOutTorque At(int index) => new(LeastNewtonMetres[index], GreatestNewtonMetres[index]);
+}
 
 /// <summary>A point of the torque-speed plane that the planned move passes through.</summary>
 /// <param name="TimeSeconds">Time, s.</param>
@@ -46,12 +47,50 @@ public sealed record TorqueSpeedCurves
     /// <summary>One curve per mode and supply.</summary>
     public required IReadOnlyList<PullOutCurve> Curves { get; init; }
 
-    /// <summary>Speeds where full-stepping is unstable at nominal supply.</summary>
-    public required IReadOnlyList<SpeedBand> UnstableBands { get; init; }
+    /// <summary>Bands of both modes at nominal supply.</summary>
+    public required IReadOnlyList<PullOutBand> Bands { get; init; }
 
     /// <summary>Path of the planned move.</summary>
     public required IReadOnlyList<NeedPoint> Path { get; init; }
 
     /// <summary>Changeover speed of the drive, rad/s; infinite when it always microsteps.</summary>
     public required double ChangeoverRadiansPerSecond { get; init; }
+
+    /// <summary>Pull-out torque at a speed at nominal supply, between the two neighbouring speeds that were simulated in that mode; at the nearest one beyond them.</summary>
+    /// <param name="fullStepping">Full-stepping, or microstepping.</param>
+    /// <param name="speedRadiansPerSecond">Motor speed, rad/s.</param>
+    public PullOutTorque At(bool fullStepping, double speedRadiansPerSecond)
+    {
+        PullOutCurve curve = Curves.FirstOrDefault(c => c.FullStepping == fullStepping && c.Supply == SupplyLevel.Nominal) ?? Curves[0];
+        int below = -1;
+        int above = -1;
+        for (int i = 0; i < SpeedsRadiansPerSecond.Count && above < 0; i++)
+        {
+            if (double.IsNaN(curve.LeastNewtonMetres[i]))
+            {
+                continue;
+            }
+
+            if (SpeedsRadiansPerSecond[i] <= speedRadiansPerSecond)
+            {
+                below = i;
+            }
+            else
+            {
+                above = i;
+            }
+        }
+
+        if (below < 0 || above < 0)
+        {
+            return below < 0 && above < 0 ? default : curve.At(Math.Max(below, above));
+        }
+
+        double share = (speedRadiansPerSecond - SpeedsRadiansPerSecond[below]) / (SpeedsRadiansPerSecond[above] - SpeedsRadiansPerSecond[below]);
+        PullOutTorque from = curve.At(below);
+        PullOutTorque to = curve.At(above);
+        return new PullOutTorque(
+            double.Lerp(from.LeastNewtonMetres, to.LeastNewtonMetres, share),
+            double.Lerp(from.GreatestNewtonMetres, to.GreatestNewtonMetres, share));
+    }
 }

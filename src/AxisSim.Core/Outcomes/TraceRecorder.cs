@@ -10,7 +10,7 @@ namespace AxisSim.Core.Outcomes;
 /// <summary>Makes the trace of a run: the least, the greatest and the mean of every quantity over stretches of equally many steps.</summary>
 /// <remarks>
 /// Least and greatest are those of the very numbers that a sink for every step gets. A step allocates nothing. The planned torques are smooth functions of time
-/// and dear, so without a sink they are looked at only as often as their extremes ask for (<see cref="SmoothRange"/>).
+/// and dear, so without a sink they are looked at only as often as their extremes ask for (<see cref="SmoothRange"/>), in pieces that are too short for a swing to hide.
 /// </remarks>
 internal sealed class TraceRecorder
 {
@@ -29,6 +29,7 @@ internal sealed class TraceRecorder
     private readonly double _ratePerRadian;
     private readonly int _length;
     private readonly Func<double, (double Needed, double Available)> _planned;
+    private readonly long _smooth;
     private readonly IStepSink? _sink;
     private readonly SettlingCloseUp _settling;
     private readonly LossCloseUp _loss;
@@ -46,13 +47,15 @@ internal sealed class TraceRecorder
     /// <param name="run">The run.</param>
     /// <param name="ratio">Total reduction.</param>
     /// <param name="planned">Needed and available torque of the planned motion at a time, N m.</param>
+    /// <param name="smoothSeconds">Within that time the planned torques have at most a corner or a jump, s.</param>
     /// <param name="sink">Takes every step; null when nobody wants them.</param>
-    public TraceRecorder(MoveRun run, double ratio, Func<double, (double Needed, double Available)> planned, IStepSink? sink)
+    public TraceRecorder(MoveRun run, double ratio, Func<double, (double Needed, double Available)> planned, double smoothSeconds, IStepSink? sink)
     {
         _run = run;
         _planned = planned;
         _sink = sink;
         _step = run.Choice.StepSeconds;
+        _smooth = (long)Math.Clamp(smoothSeconds / _step, 1.0, 1e9);
         _slewEnd = run.Plan.SlewSeconds;
         _ratePerRadian = 1.0 / (_step * ratio);
 
@@ -210,7 +213,7 @@ internal sealed class TraceRecorder
         for (int i = 0; i < Trace.Count; i++)
         {
             long first = ((long)i * _length) + 1;
-            (SmoothRange need, SmoothRange has) = SmoothRange.Of(first, Math.Min(first + _length - 1, _seen), At);
+            (SmoothRange need, SmoothRange has) = SmoothRange.Of(first, Math.Min(first + _length - 1, _seen), _smooth, At);
             needed.Set(i, need.Least, need.Mean, need.Greatest);
             available.Set(i, has.Least, has.Mean, has.Greatest);
         }

@@ -122,7 +122,7 @@ public static class ReductionStudy
             SafeAccelerationRadiansPerSecondSquared = work.Accelerations.Good ?? double.NaN,
             AccelerationFailure = work.Accelerations.BadEnd,
             AccelerationTriedAtRadiansPerSecond = work.AccelerationRate,
-            TorqueAtSlewNewtonMetres = work.Gain * CurveStudy.PullOut(work.Setup, work.Axis, full, speed),
+            TorqueAtSlewNewtonMetres = work.Gain * PullOutSearch.At(work.Setup, work.Axis, full, speed).LeastNewtonMetres,
             OwnShares = TorqueShares.Hardest(work.Setup, work.Axis),
             OwnMove = outcome?.Verdict,
             OwnMargin = outcome?.Margin.Value ?? double.NaN,

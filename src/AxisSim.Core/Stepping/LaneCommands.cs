@@ -40,6 +40,23 @@ internal sealed class LaneCommands
         _now = plan.Position(0.0);
     }
 
+    /// <summary>Commands at the slew current with the sync probe that neither end nor fall.</summary>
+    /// <param name="model">The axis.</param>
+    /// <param name="plan">Plan of the shaft.</param>
+    /// <param name="fullSteppingFrom">Time up to which the drive microsteps and from which it full-steps, s.</param>
+    /// <param name="stepSeconds">Step, s.</param>
+    public LaneCommands(AxisModel model, MotorPlan plan, double fullSteppingFrom, double stepSeconds)
+    {
+        _damped = true;
+        _plan = plan;
+        _stepsPerRadian = LaneRows.StepsPerRadian(model.Motor);
+        _step = stepSeconds;
+        _fall = double.PositiveInfinity;
+        _probe = new SyncProbe(1.0, double.PositiveInfinity);
+        _command = new PhaseCommand(MicrostepTable.Of(model.Drive.MicrostepsPerFullStep), model.Motor.RotorTeeth, 1.0, [new DriveEvent(0.0, 1.0, false), new DriveEvent(fullSteppingFrom, 1.0, true)]);
+        _now = plan.Position(0.0);
+    }
+
     private LaneCommands(LaneCommands other)
     {
         (_plan, _stepsPerRadian, _step, _fall, _probe, _command) = (other._plan, other._stepsPerRadian, other._step, other._fall, other._probe, other._command);

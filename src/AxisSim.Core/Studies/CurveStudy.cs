@@ -1,5 +1,4 @@
 using AxisSim.Core.Drives;
-using AxisSim.Core.Gearing;
 using AxisSim.Core.Motion;
 using AxisSim.Core.Motors;
 using AxisSim.Core.Mount;
@@ -11,157 +10,174 @@ namespace AxisSim.Core.Studies;
 /// <summary>Pull-out curves of an axis' motor with the path of its move through the torque-speed plane.</summary>
 public static class CurveStudy
 {
-    /// <summary>Simulated pull-out below this share of the closed form marks a speed as unstable: the static crossing torque of whole steps is already pi/4 of it.</summary>
-    public const double UnstableShare = 0.7;
-
     /// <summary>Share by which the low and the high supply voltage differ from nominal.</summary>
     public const double SupplySpread = 0.1;
 
     /// <summary>The move's own speeds are looked at up to this share of its peak, in each study at the same ones.</summary>
     private const double Beyond = 1.02;
 
-    private const int Points = 32;
+    private const int Points = 24;
     private const int PathPoints = 400;
 
-    /// <summary>All curves: both modes, three supply voltages, closed form and simulated.</summary>
-    public static TorqueSpeedCurves Run(MountSetup setup, MountAxis axis, Action<double>? progress = null)
-    {
-        var plan = new MovePlan(setup);
-        AxisModel model = setup.Axis(axis);
-        double peak = PeakSpeed(plan, axis, model);
-        double[] speeds = [.. Speeds(Beyond * peak), .. new[] { 1.1, 1.2, 1.3, 1.4, 1.5 }.Select(share => share * peak)];
-        (bool Full, SupplyLevel Level)[] wanted =
-        [
-            (false, SupplyLevel.Nominal), (true, SupplyLevel.Nominal),
-            (false, SupplyLevel.Low), (true, SupplyLevel.Low),
-            (false, SupplyLevel.High), (true, SupplyLevel.High),
-        ];
-        var curves = new List<PullOutCurve>();
-        foreach ((bool full, SupplyLevel level) in wanted)
-        {
-            curves.Add(Curve(setup, axis, speeds, full, level));
-            progress?.Invoke((double)curves.Count / wanted.Length);
-        }
+    /// <summary>Rounds in which speeds are put between those that differ.</summary>
+    private const int Rounds = 2;
 
-        return new TorqueSpeedCurves
-        {
-            SpeedsRadiansPerSecond = speeds,
-            Curves = curves,
-            UnstableBands = Bands(curves[1], speeds),
-            Path = Path(setup, axis, plan),
-            ChangeoverRadiansPerSecond = model.Drive.ChangeoverRadiansPerSecond,
-        };
-    }
+    /// <summary>Where the need comes this near to the least of a band, the band decides.</summary>
+    private const double NearShare = 0.9;
+
+    /// <summary>From this share of the greatest speed on the rate counts as reached.</summary>
+    private const double SteadyShare = 0.999;
+
+    /// <summary>A swing of the need by more than this share of the torque there is may grow or not.</summary>
+    private const double ShakenShare = 0.3;
+
+    /// <summary>All curves: both modes, three supply voltages, closed form and simulated.</summary>
+    public static TorqueSpeedCurves Run(MountSetup setup, MountAxis axis, Action<double>? progress = null) =>
+        Whole(setup, axis, [SupplyLevel.Nominal, SupplyLevel.Low, SupplyLevel.High], progress);
+
+    /// <summary>Both modes at nominal supply, over all speeds.</summary>
+    internal static TorqueSpeedCurves AtNominal(MountSetup setup, MountAxis axis) => Whole(setup, axis, [SupplyLevel.Nominal], null);
 
     /// <summary>Least margin of the move's path against the simulated pull-out at nominal supply, in the mode that the drive uses at each speed.</summary>
     public static TorqueMargin LeastMargin(TorqueSpeedCurves curves)
     {
         TorqueMargin? least = null;
+        PullOutBand? band = null;
+        double nearest = double.PositiveInfinity;
         foreach (NeedPoint point in curves.Path)
         {
             bool full = point.SpeedRadiansPerSecond > curves.ChangeoverRadiansPerSecond;
-            double available = Available(curves, full, point.SpeedRadiansPerSecond);
+            PullOutTorque torque = curves.At(full, point.SpeedRadiansPerSecond);
+            double available = torque.LeastNewtonMetres;
             double need = Math.Abs(point.TorqueNewtonMetres);
             double value = available > 0.0 ? 1.0 - (need / available) : double.NegativeInfinity;
+            if (torque.IsBand && need >= NearShare * available && value < nearest)
+            {
+                band = curves.Bands.FirstOrDefault(b => b.FullStepping == full && b.FromRadiansPerSecond <= point.SpeedRadiansPerSecond && point.SpeedRadiansPerSecond <= b.ToRadiansPerSecond) ?? band;
+                nearest = value;
+            }
+
             if (least is null || value < least.Value)
             {
                 least = new TorqueMargin(value, point.TimeSeconds, need, available, point.SpeedRadiansPerSecond);
             }
         }
 
-        return least ?? throw new ArgumentException("the curves have no path", nameof(curves));
+        TorqueMargin found = least ?? throw new ArgumentException("the curves have no path", nameof(curves));
+        return found with { Band = band, ShakesAtRate = Shakes(curves, found.AvailableNewtonMetres) };
     }
 
-    /// <summary>Least margin of one axis' planned move as a simulated move reports it; curves that another move of the same motor needed are taken from the store.</summary>
+    /// <summary>Whether the need swings by a great part of what there is once the rate is reached and the ramp's own swing has died out: near a resonance a little more or less of anything decides.</summary>
+    private static bool Shakes(TorqueSpeedCurves curves, double available)
+    {
+        double top = curves.Path.Max(point => point.SpeedRadiansPerSecond);
+        NeedPoint[] steady = [.. curves.Path.Where(point => point.SpeedRadiansPerSecond >= SteadyShare * top)];
+        NeedPoint[] late = [.. steady.Skip(steady.Length / 2)];
+        return late.Length > 0 && late.Max(point => point.TorqueNewtonMetres) - late.Min(point => point.TorqueNewtonMetres) > ShakenShare * available;
+    }
+
+    /// <summary>Least margin of one axis' planned move as a simulated move reports it; curves that another move of the same axis needed are taken from the store.</summary>
     public static TorqueMargin MarginOf(MountSetup setup, MountAxis axis, PullOutStore store) =>
         LeastMargin(ForMove(setup, axis, new MovePlan(setup), store));
 
-    /// <summary>Only what the move itself meets: the nominal supply in the modes that it uses.</summary>
+    /// <summary>Only what the move itself meets: the nominal supply, each mode at the speeds at which the drive uses it.</summary>
     internal static TorqueSpeedCurves ForMove(MountSetup setup, MountAxis axis, MovePlan plan, PullOutStore? store = null)
     {
-        AxisModel model = setup.Axis(axis);
-        double peak = PeakSpeed(plan, axis, model);
-        double[] speeds = Speeds(Beyond * peak);
-        PullOutCurve Nominal(bool full)
-        {
-            // Whoever keeps a store looks at many moves at once already.
-            PullOutCurve Make() => Curve(setup, axis, speeds, full, SupplyLevel.Nominal, store is null ? -1 : 1);
-            return store is null ? Make() : store.Get(model.Motor, model.Drive with { GivenDampingNewtonMetreSecondsPerRadian = model.DampingNewtonMetreSecondsPerRadian }, RotorInertia(setup, axis), peak, full, Make);
-        }
+        double peak = PeakSpeed(plan, axis, setup.Axis(axis));
 
-        List<PullOutCurve> curves = [Nominal(full: false)];
-        if (peak > model.Drive.ChangeoverRadiansPerSecond)
-        {
-            curves.Add(Nominal(full: true));
-        }
-
-        return new TorqueSpeedCurves
-        {
-            SpeedsRadiansPerSecond = speeds,
-            Curves = curves,
-            UnstableBands = curves.Count > 1 ? Bands(curves[1], speeds) : [],
-            Path = Path(setup, axis, plan),
-            ChangeoverRadiansPerSecond = model.Drive.ChangeoverRadiansPerSecond,
-        };
+        // Whoever keeps a store looks at many moves at once already.
+        MoveCurves curves = store is null ? Met(setup, axis, peak, -1) : store.Get(setup, axis, peak, () => Met(setup, axis, peak, 1));
+        return Curves(setup, axis, plan, curves.SpeedsRadiansPerSecond, curves.Curves);
     }
 
-    /// <summary>Pull-out torque at a speed by interpolation, N m; speeds marked as unstable are passed over.</summary>
-    internal static double Available(TorqueSpeedCurves curves, bool fullStepping, double speed)
+    private static TorqueSpeedCurves Whole(MountSetup setup, MountAxis axis, SupplyLevel[] levels, Action<double>? progress)
     {
-        PullOutCurve curve = curves.Curves.FirstOrDefault(c => c.FullStepping == fullStepping && c.Supply == SupplyLevel.Nominal) ?? curves.Curves[0];
-        IReadOnlyList<double> x = curves.SpeedsRadiansPerSecond;
-        double share = 1.0;
-        int before = -1;
-        int after = -1;
-        for (int i = 0; i < x.Count; i++)
+        var plan = new MovePlan(setup);
+        AxisModel model = setup.Axis(axis);
+        double peak = PeakSpeed(plan, axis, model);
+        double[] speeds = [.. Speeds(peak, model.Drive.ChangeoverRadiansPerSecond), .. new[] { 1.1, 1.2, 1.3, 1.4, 1.5 }.Select(share => share * peak)];
+        var samples = new Dictionary<(bool Full, SupplyLevel Level), PullOutSamples>();
+        foreach (SupplyLevel level in levels)
         {
-            if (Unstable(curve, i))
+            MountSetup supplied = setup.With(axis, model with { Drive = Supplied(model.Drive, level) });
+            foreach (bool full in new[] { false, true })
+            {
+                var sample = new PullOutSamples(supplied, axis, full);
+                samples.Add((full, level), sample);
+                sample.Take(speeds, -1);
+                for (int round = 0; level == SupplyLevel.Nominal && round < Rounds; round++)
+                {
+                    speeds = Merged(speeds, sample.Between(speeds));
+                    sample.Take(speeds, -1);
+                }
+
+                progress?.Invoke((double)samples.Count / (2 * levels.Length));
+            }
+        }
+
+        samples[(false, SupplyLevel.Nominal)].Take(speeds, -1);
+        List<PullOutCurve> curves = [.. samples.Select(s => Curve(model, s.Value, speeds, s.Key.Level))];
+        return Curves(setup, axis, plan, speeds, curves);
+    }
+
+    private static MoveCurves Met(MountSetup setup, MountAxis axis, double peak, int threads)
+    {
+        AxisModel model = setup.Axis(axis);
+        double changeover = model.Drive.ChangeoverRadiansPerSecond;
+        double[] speeds = Speeds(peak, changeover);
+        List<PullOutSamples> samples = [];
+        foreach (bool full in new[] { false, true })
+        {
+            bool Meets(double speed) => full ? speed >= changeover : speed <= changeover;
+            if (!speeds.Any(Meets))
             {
                 continue;
             }
 
-            if (x[i] <= speed)
+            var sample = new PullOutSamples(setup, axis, full);
+            samples.Add(sample);
+            sample.Take(speeds.Where(Meets), threads);
+            for (int round = 0; round < Rounds; round++)
             {
-                before = i;
-            }
-            else if (after < 0)
-            {
-                after = i;
+                double[] between = sample.Between(speeds);
+                speeds = Merged(speeds, between);
+                sample.Take(between, threads);
             }
         }
 
-        before = before < 0 ? after : before;
-        after = after < 0 ? before : after;
-        if (before < 0)
-        {
-            return 0.0;
-        }
-
-        if (after > before)
-        {
-            share = (x[after] - speed) / (x[after] - x[before]);
-        }
-
-        return (share * curve.SimulatedNewtonMetres[before]) + ((1.0 - share) * curve.SimulatedNewtonMetres[after]);
+        return new MoveCurves(speeds, [.. samples.Select(sample => Curve(model, sample, speeds, SupplyLevel.Nominal))]);
     }
 
-    /// <summary>Simulated pull-out torque of one axis at a motor speed, with all that it carries rigidly geared to the rotor, N m.</summary>
-    internal static double PullOut(MountSetup setup, MountAxis axis, bool fullStepping, double speed)
+    private static TorqueSpeedCurves Curves(MountSetup setup, MountAxis axis, MovePlan plan, IReadOnlyList<double> speeds, IReadOnlyList<PullOutCurve> curves) => new()
     {
-        AxisModel model = setup.Axis(axis);
-        return new PullOutRun(model.Motor, model.Drive, RotorInertia(setup, axis), model.DampingNewtonMetreSecondsPerRadian, speed, fullStepping).Torque();
-    }
+        SpeedsRadiansPerSecond = speeds,
+        Curves = curves,
+        Bands = [.. curves.Where(curve => curve.Supply == SupplyLevel.Nominal).SelectMany(curve => BandsOf(curve, speeds))],
+        Path = Path(setup, axis, plan),
+        ChangeoverRadiansPerSecond = setup.Axis(axis).Drive.ChangeoverRadiansPerSecond,
+    };
 
-    /// <summary>Inertia of the rotor with all that is rigidly geared to it, kg m2.</summary>
-    private static double RotorInertia(MountSetup setup, MountAxis axis)
+    private static PullOutCurve Curve(AxisModel model, PullOutSamples samples, double[] speeds, SupplyLevel level)
     {
-        AxisModel model = setup.Axis(axis);
-        return model.Motor.RotorInertiaKilogramSquareMetres + model.Train.ReflectedTrainInertia
-            + model.Train.ReflectedToMotor(setup.Load.Inertia(axis, setup.Move.Start.DeclinationRadians));
+        ChopperDrive drive = Supplied(model.Drive, level);
+        PullOutTorque[] torques = samples.At(speeds);
+        return new PullOutCurve(
+            samples.FullStepping,
+            level,
+            drive.SupplyVolts,
+            [.. speeds.Select(speed => PullOutLaw.OnDrive(model.Motor, drive, samples.FullStepping, drive.SupplyVolts, speed))],
+            [.. torques.Select(torque => torque.LeastNewtonMetres)],
+            [.. torques.Select(torque => torque.GreatestNewtonMetres)]);
     }
 
-    private static bool Unstable(PullOutCurve curve, int i) =>
-        curve.SimulatedNewtonMetres[i] < UnstableShare * curve.ClosedFormNewtonMetres[i];
+    private static ChopperDrive Supplied(ChopperDrive drive, SupplyLevel level) => level switch
+    {
+        SupplyLevel.Low => drive with { SupplyVolts = (1.0 - SupplySpread) * drive.SupplyVolts },
+        SupplyLevel.High => drive with { SupplyVolts = (1.0 + SupplySpread) * drive.SupplyVolts },
+        _ => drive,
+    };
+
+    private static double[] Merged(double[] speeds, double[] more) => [.. speeds.Concat(more).Order()];
 
     private static double PeakSpeed(MovePlan plan, MountAxis axis, AxisModel model)
     {
@@ -169,95 +185,87 @@ public static class CurveStudy
         return Math.Max(planned, 0.05 * model.Motion.SlewRateRadiansPerSecond * model.Train.TotalRatio);
     }
 
-    /// <summary>Speeds from a hundredth of the top, closer together at the low end.</summary>
-    private static double[] Speeds(double top) =>
-        [.. Enumerable.Range(0, Points).Select(i => top * (0.01 + (0.99 * Math.Pow((double)i / (Points - 1), 1.5))))];
-
-    private static PullOutCurve Curve(MountSetup setup, MountAxis axis, double[] speeds, bool full, SupplyLevel level, int threads = -1)
+    /// <summary>Speeds from a hundredth of the top, closer together at the low end; the peak itself and the changeover, up to which one mode is simulated and from which the other, among them.</summary>
+    private static double[] Speeds(double peak, double changeover)
     {
-        AxisModel model = setup.Axis(axis);
-        double factor = level switch { SupplyLevel.Low => 1.0 - SupplySpread, SupplyLevel.High => 1.0 + SupplySpread, _ => 1.0 };
-        ChopperDrive drive = model.Drive with { SupplyVolts = factor * model.Drive.SupplyVolts };
-        double[] closed = new double[speeds.Length];
-        double[] simulated = new double[speeds.Length];
-        Parallel.For(0, speeds.Length, new ParallelOptions { MaxDegreeOfParallelism = threads }, i =>
-        {
-            closed[i] = PullOutLaw.OnDrive(model.Motor, drive, full, drive.SupplyVolts, speeds[i]);
-            simulated[i] = PullOut(setup.With(axis, model with { Drive = drive }), axis, full, speeds[i]);
-        });
-        return new PullOutCurve(full, level, drive.SupplyVolts, closed, simulated);
+        double[] even = [.. Enumerable.Range(0, Points).Select(i => Beyond * peak * (0.01 + (0.99 * Math.Pow((double)i / (Points - 1), 1.5))))];
+        IEnumerable<double> own = changeover > even[0] && changeover < even[^1] ? [peak, changeover] : [peak];
+        return [.. even.Concat(own).Distinct().Order()];
     }
 
-    private static List<SpeedBand> Bands(PullOutCurve curve, double[] speeds)
+    private static List<PullOutBand> BandsOf(PullOutCurve curve, IReadOnlyList<double> speeds)
     {
-        var bands = new List<SpeedBand>();
-        for (int i = 0; i < speeds.Length; i++)
+        int[] known = [.. Enumerable.Range(0, speeds.Count).Where(i => !double.IsNaN(curve.LeastNewtonMetres[i]))];
+        var bands = new List<PullOutBand>();
+        for (int k = 0; k < known.Length; k++)
         {
-            if (!Unstable(curve, i))
+            if (!curve.At(known[k]).IsBand)
             {
                 continue;
             }
 
-            int first = i;
-            while (i + 1 < speeds.Length && Unstable(curve, i + 1))
+            // Between a speed with a band and one without lies part of the band.
+            (double least, double greatest) = (curve.LeastNewtonMetres[known[k]], curve.GreatestNewtonMetres[known[k]]);
+            var band = new PullOutBand(curve.FullStepping, speeds[known[Math.Max(0, k - 1)]], speeds[known[Math.Min(known.Length - 1, k + 1)]], least, greatest);
+            PullOutBand? before = bands.Count > 0 ? bands[^1] : null;
+            if (before is null || band.FromRadiansPerSecond > before.ToRadiansPerSecond)
             {
-                i++;
+                bands.Add(band);
             }
-
-            // The edge lies between two speeds; the band reaches half-way to the stable neighbour.
-            double from = first == 0 ? speeds[0] : 0.5 * (speeds[first - 1] + speeds[first]);
-            double to = i + 1 == speeds.Length ? speeds[i] : 0.5 * (speeds[i] + speeds[i + 1]);
-            bands.Add(new SpeedBand(from, to));
+            else if (band.IsNothingSure == before.IsNothingSure)
+            {
+                bands[^1] = before with
+                {
+                    ToRadiansPerSecond = band.ToRadiansPerSecond,
+                    LeastNewtonMetres = Math.Min(before.LeastNewtonMetres, least),
+                    GreatestNewtonMetres = Math.Max(before.GreatestNewtonMetres, greatest),
+                };
+            }
+            else
+            {
+                // Where nothing is sure is a band of its own; what lies between the two belongs to it.
+                (double end, double start) = band.IsNothingSure ? (band.FromRadiansPerSecond, band.FromRadiansPerSecond) : (before.ToRadiansPerSecond, before.ToRadiansPerSecond);
+                bands[^1] = before with { ToRadiansPerSecond = end };
+                bands.Add(band with { FromRadiansPerSecond = start });
+            }
         }
 
         return bands;
     }
 
-    /// <summary>Times at which the planned motion turns round between two of the given ones, by bisection: friction turns with it, and the need jumps.</summary>
-    private static IEnumerable<double> Reversals(MotorPlan plan, double[] times)
+    /// <summary>The path in even stretches of time, of each the points of the least and the greatest torque: a swing between two points must not hide.</summary>
+    internal static IReadOnlyList<NeedPoint> Path(MountSetup setup, MountAxis axis, MovePlan plan)
     {
-        const int Halvings = 60;
-        for (int i = 1; i < times.Length; i++)
+        var path = new List<NeedPoint>(2 * (PathPoints + 1));
+        double stretch = plan.SlewSeconds / PathPoints;
+        double until = stretch;
+        NeedPoint? low = null;
+        NeedPoint? high = null;
+        void Take()
         {
-            double low = times[i - 1], high = times[i];
-            double before = Math.Sign(plan.Velocity(low));
-            if (before * plan.Velocity(high) >= 0.0)
+            if (low is not null && high is not null)
             {
-                continue;
+                path.AddRange(low == high ? [low] : low.TimeSeconds < high.TimeSeconds ? [low, high] : new[] { high, low });
             }
 
-            for (int halving = 0; halving < Halvings && high > low; halving++)
-            {
-                double middle = 0.5 * (low + high);
-                (low, high) = before * plan.Velocity(middle) > 0.0 ? (middle, high) : (low, middle);
-            }
-
-            yield return high;
+            (low, high) = (null, null);
         }
-    }
 
-    private static NeedPoint[] Path(MountSetup setup, MountAxis axis, MovePlan plan)
-    {
-        var need = new ShaftNeed(setup, axis, plan);
-        // Evenly in time, and just before and after each corner of the plan, where the need jumps.
-        const double Beside = 1e-9;
-        IEnumerable<double> corners = new[] { plan.PolarProfile, plan.DeclinationProfile }
-            .SelectMany(p => p.Segments)
-            .SelectMany(s => new[] { s.StartSeconds + Beside, s.StartSeconds + s.DurationSeconds - Beside });
-        double[] times =
-        [
-            .. Enumerable.Range(0, PathPoints + 1).Select(i => plan.SlewSeconds * i / PathPoints)
-                .Concat(corners)
-                .Where(t => t >= 0.0 && t <= plan.SlewSeconds)
-                .Order(),
-        ];
-        return
-        [
-            .. times.Distinct().Concat(Reversals(plan.At(axis), times).SelectMany(t => new[] { t - Beside, t + Beside })).Order().Select(t =>
+        foreach (NeedPoint at in new NeedRun(setup, axis, plan).Until(plan.SlewSeconds))
+        {
+            if (at.TimeSeconds > until)
             {
-                (double speed, double torque) = need.At(t);
-                return new NeedPoint(t, Math.Abs(speed), speed < 0.0 ? -torque : torque);
-            }),
-        ];
+                Take();
+                until += stretch;
+            }
+
+            double along = at.SpeedRadiansPerSecond < 0.0 ? -at.TorqueNewtonMetres : at.TorqueNewtonMetres;
+            NeedPoint point = at with { SpeedRadiansPerSecond = Math.Abs(at.SpeedRadiansPerSecond), TorqueNewtonMetres = along + 0.0 };
+            low = low is null || along < low.TorqueNewtonMetres ? point : low;
+            high = high is null || along > high.TorqueNewtonMetres ? point : high;
+        }
+
+        Take();
+        return path;
     }
 }

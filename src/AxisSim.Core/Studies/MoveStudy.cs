@@ -81,7 +81,8 @@ public static class MoveStudy
         TorqueSpeedCurves curves = CurveStudy.ForMove(setup, axis, plan);
         var run = new MoveRun(setup, axis, plan, options.StepSeconds);
         double ratio = model.Train.TotalRatio;
-        var trace = new TraceRecorder(run, ratio, new PlannedTorques(setup, axis, plan, curves).At, options.EveryStep);
+        var planned = new PlannedTorques(setup, axis, plan, curves);
+        var trace = new TraceRecorder(run, ratio, planned.At, planned.SmoothSeconds, options.EveryStep);
         var record = new MoveRecord(run, ratio, SettleJudge.Of(setup, axis).RestSeconds, trace);
         var recorder = new MoveRecorder(record);
         double fall = run.ShaftPlan.SlewSeconds + model.Drive.CurrentFallDelaySeconds;

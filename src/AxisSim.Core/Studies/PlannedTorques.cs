@@ -6,30 +6,67 @@ using AxisSim.Core.Sky;
 namespace AxisSim.Core.Studies;
 
 /// <summary>What the planned motion of an axis needs at its motor's shaft, and what the motor has at that speed, by time.</summary>
-/// <remarks>It is asked some ten thousand times a run. What the motor has is a chain of straight lines over the speeds of the curves, so it is looked up once at each of them.</remarks>
+/// <remarks>
+/// The need has the swings of the axis on its springs while it slews and twice as long and ten seconds after; then it is quasi-static. It is asked some hundred thousand times a run, so it is
+/// run once, and lies on straight lines between its steps; what the motor has, the least of its pull-out torque, is a chain of straight lines over the speeds of the curves.
+/// </remarks>
 internal sealed class PlannedTorques
 {
-    private readonly ShaftNeed _need;
+    private const double SwingsAfterSlews = 2.0;
+    private const double SwingsAfterSeconds = 10.0;
+
+    private readonly ShaftNeed _still;
+    private readonly MotorPlan _plan;
+    private readonly double _ratio;
     private readonly double _changeover;
+    private readonly double _first;
+    private readonly double[] _need;
     private readonly double[] _speeds;
     private readonly double[] _micro;
     private readonly double[] _full;
 
     public PlannedTorques(MountSetup setup, MountAxis axis, MovePlan plan, TorqueSpeedCurves curves)
     {
-        _need = new ShaftNeed(setup, axis, plan);
+        _still = new ShaftNeed(setup, axis, plan);
+        (_plan, _ratio) = (plan.At(axis), setup.Axis(axis).Train.TotalRatio);
         _changeover = setup.Axis(axis).Drive.ChangeoverRadiansPerSecond;
+        double end = Math.Min(plan.EndSeconds, ((1.0 + SwingsAfterSlews) * plan.SlewSeconds) + SwingsAfterSeconds);
+        var need = new List<double>();
+        double last = 0.0;
+        foreach (NeedPoint point in new NeedRun(setup, axis, plan).Until(end))
+        {
+            _first = need.Count == 0 ? point.TimeSeconds : _first;
+            last = point.TimeSeconds;
+            need.Add(point.TorqueNewtonMetres);
+        }
+
+        _need = [.. need];
+        SmoothSeconds = need.Count > 1 ? (last - _first) / (need.Count - 1) : double.PositiveInfinity;
         _speeds = [.. curves.SpeedsRadiansPerSecond];
-        _micro = [.. _speeds.Select(speed => CurveStudy.Available(curves, fullStepping: false, speed))];
-        _full = [.. _speeds.Select(speed => CurveStudy.Available(curves, fullStepping: true, speed))];
+        _micro = [.. _speeds.Select(speed => curves.At(fullStepping: false, speed).LeastNewtonMetres)];
+        _full = [.. _speeds.Select(speed => curves.At(fullStepping: true, speed).LeastNewtonMetres)];
     }
+
+    /// <summary>Within that time the torques have at most a corner or a jump, s.</summary>
+    public double SmoothSeconds { get; }
 
     /// <summary>Needed and available torque at a time, N m.</summary>
     public (double Needed, double Available) At(double seconds)
     {
-        (double signed, double torque) = _need.At(seconds);
-        double speed = Math.Abs(signed);
-        return (torque, Between(speed > _changeover ? _full : _micro, speed));
+        double speed = Math.Abs(_plan.Velocity(seconds)) * _ratio;
+        return (Need(seconds), Between(speed > _changeover ? _full : _micro, speed));
+    }
+
+    private double Need(double seconds)
+    {
+        double place = (seconds - _first) / SmoothSeconds;
+        if (place >= _need.Length - 1 || double.IsNaN(place))
+        {
+            return _still.At(seconds).Torque;
+        }
+
+        int below = (int)Math.Max(0.0, place);
+        return double.Lerp(_need[below], _need[below + 1], Math.Max(0.0, place) - below);
     }
 
     private double Between(double[] torques, double speed)
@@ -41,7 +78,7 @@ internal sealed class PlannedTorques
             return torques[Math.Min(after, _speeds.Length - 1)];
         }
 
-        double share = (_speeds[after] - speed) / (_speeds[after] - _speeds[after - 1]);
-        return (share * torques[after - 1]) + ((1.0 - share) * torques[after]);
+        double share = (speed - _speeds[after - 1]) / (_speeds[after] - _speeds[after - 1]);
+        return double.Lerp(torques[after - 1], torques[after], share);
     }
 }

@@ -7,8 +7,8 @@ namespace AxisSim.Files.Tables;
 public static class CurvesCsv
 {
     /// <summary>
-    /// Writes the pull-out curves: one row per motor speed, two columns per mode and supply (closed form and simulated), and
-    /// <c>unstable</c>, 1 where full-stepping is unstable at nominal supply. A torque that was not simulated is left empty.
+    /// Writes the pull-out curves: one row per motor speed, three columns per mode and supply (closed form; simulated least, below which every load keeps sync,
+    /// and greatest, above which none does), and a column per mode, 1 where the two are a band at nominal supply. A torque that was not simulated is left empty.
     /// </summary>
     public static void WriteCurves(Stream stream, TorqueSpeedCurves curves)
     {
@@ -19,10 +19,15 @@ public static class CurvesCsv
         {
             string name = NameOf(curve);
             columns.Add(($"{name}_closed_form_N_m", curve.ClosedFormNewtonMetres));
-            columns.Add(($"{name}_simulated_N_m", curve.SimulatedNewtonMetres));
+            columns.Add(($"{name}_least_N_m", curve.LeastNewtonMetres));
+            columns.Add(($"{name}_greatest_N_m", curve.GreatestNewtonMetres));
         }
 
-        columns.Add(("unstable", [.. curves.SpeedsRadiansPerSecond.Select(speed => curves.UnstableBands.Any(band => speed >= band.FromRadiansPerSecond && speed <= band.ToRadiansPerSecond) ? 1.0 : 0.0)]));
+        foreach (PullOutCurve curve in curves.Curves.Where(curve => curve.Supply == SupplyLevel.Nominal))
+        {
+            columns.Add(($"band_{ModeOf(curve)}", [.. Enumerable.Range(0, curves.SpeedsRadiansPerSecond.Count).Select(i => double.IsNaN(curve.LeastNewtonMetres[i]) ? double.NaN : curve.At(i).IsBand ? 1.0 : 0.0)]));
+        }
+
         NumberColumns.Write(stream, columns);
     }
 
@@ -41,8 +46,9 @@ public static class CurvesCsv
 
     private static string NameOf(PullOutCurve curve)
     {
-        string mode = curve.FullStepping ? "full_step" : "microstep";
         string supply = curve.Supply switch { SupplyLevel.Low => "low", SupplyLevel.High => "high", _ => "nominal" };
-        return string.Create(CultureInfo.InvariantCulture, $"pull_out_{mode}_{supply}_{curve.SupplyVolts:0.##}V");
+        return string.Create(CultureInfo.InvariantCulture, $"pull_out_{ModeOf(curve)}_{supply}_{curve.SupplyVolts:0.##}V");
     }
+
+    private static string ModeOf(PullOutCurve curve) => curve.FullStepping ? "full_step" : "microstep";
 }

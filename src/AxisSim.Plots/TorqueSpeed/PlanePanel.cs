@@ -38,10 +38,10 @@ internal static class PlanePanel
         PullOutMarks.AddLine(model, frame, curves, false, Looks.Microstepped, micro, drawn);
         PullOutMarks.AddLine(model, frame, curves, true, Looks.FullStepped, full, drawn);
         PathMarks.Add(model, frame, curves.Path, path, drawn);
-        PullOutMarks.AddSimulated(model, curves, false, Looks.MicrosteppedSimulated, micro, drawn);
-        PullOutMarks.AddSimulated(model, curves, true, Looks.FullSteppedSimulated, full, drawn);
+        PullOutMarks.AddSimulated(model, frame, curves, false, Looks.MicrosteppedSimulated, micro, drawn);
+        PullOutMarks.AddSimulated(model, frame, curves, true, Looks.FullSteppedSimulated, full, drawn);
         AddChangeover(model, frame, curves.ChangeoverRadiansPerSecond, limits, drawn);
-        LabelBands(model, frame, curves.UnstableBands, drawn);
+        LabelBands(model, frame, Unstable(curves), drawn);
 
         // Drawn from the bands up, read from the lines on.
         IEnumerable<LegendEntry> modes = full.OrderBy(entry => entry.Look.Swatch).Concat(micro.OrderBy(entry => entry.Look.Swatch));
@@ -50,7 +50,7 @@ internal static class PlanePanel
 
     private static void AddUnstable(PlotModel model, TorqueSpeedCurves curves, List<LegendEntry> legend)
     {
-        foreach (SpeedBand band in curves.UnstableBands)
+        foreach (PullOutBand band in Unstable(curves))
         {
             model.Annotations.Add(new HatchedBand
             {
@@ -61,11 +61,15 @@ internal static class PlanePanel
             });
         }
 
-        if (curves.UnstableBands.Count > 0)
+        if (Unstable(curves).Any())
         {
-            legend.Add(new("unstable in full steps", Looks.Unstable));
+            legend.Add(new("loses step even without a load", Looks.Unstable));
         }
     }
+
+    /// <summary>Bands in which no load at all keeps sync, in the mode that the drive uses there.</summary>
+    private static IEnumerable<PullOutBand> Unstable(TorqueSpeedCurves curves) =>
+        curves.Bands.Where(band => band.IsNothingSure && band.IsMet(curves.ChangeoverRadiansPerSecond));
 
     private static void AddChangeover(PlotModel model, PlotFrame frame, double changeover, List<LegendEntry> legend, List<List<DataPoint>> drawn)
     {
@@ -82,9 +86,9 @@ internal static class PlanePanel
         drawn.Add([new DataPoint(rpm, frame.Y.From), new DataPoint(rpm, frame.Y.To)]);
     }
 
-    private static void LabelBands(PlotModel model, PlotFrame frame, IReadOnlyList<SpeedBand> bands, List<List<DataPoint>> drawn)
+    private static void LabelBands(PlotModel model, PlotFrame frame, IEnumerable<PullOutBand> bands, List<List<DataPoint>> drawn)
     {
-        foreach (SpeedBand band in bands)
+        foreach (PullOutBand band in bands)
         {
             double from = PlaneScale.Rpm(band.FromRadiansPerSecond);
             double to = Math.Min(PlaneScale.Rpm(band.ToRadiansPerSecond), frame.X.To);

@@ -19,7 +19,8 @@ internal static class PlaneScale
         [
             [.. curves.Path.Select(p => p.TorqueNewtonMetres)],
             .. curves.Curves.Select(c => c.ClosedFormNewtonMetres),
-            .. curves.Curves.Select(c => c.SimulatedNewtonMetres),
+            .. curves.Curves.Select(c => c.LeastNewtonMetres),
+            .. curves.Curves.Select(c => c.GreatestNewtonMetres),
         ];
         return new PlotFrame(
             Span.Of(speeds).Holding(0).Padded(0.02, 0.02), Span.Of(torques).Holding(0).Padded(0.05, 0.07), Sheet.PlotWidth, Height);

@@ -2,14 +2,18 @@ using System.Globalization;
 using AxisSim.Core.Outcomes;
 using AxisSim.Plots.Drawing;
 using OxyPlot;
+using OxyPlot.Series;
 
 namespace AxisSim.Plots.TorqueSpeed;
 
-/// <summary>Pull-out curves of one mode: closed form as a line, simulation as markers, low to high supply as a band.</summary>
+/// <summary>Pull-out curves of one mode: closed form as a line, simulation as markers and a thin line through the least, with a pale field up to the greatest of a band, low to high supply as a filled band.</summary>
 internal static class PullOutMarks
 {
     /// <summary>A band that is nowhere thicker is hidden by the line on it: a legend would promise what nobody sees.</summary>
     private const double LeastPixels = 3.0;
+
+    private const double LeastWidth = 1.4;
+    private const double MarkerPixels = 14.0;
 
     /// <summary>Adds the band under everything else.</summary>
     public static void AddBand(PlotModel model, PlotFrame frame, TorqueSpeedCurves curves, bool fullStepping, Look look, List<LegendEntry> legend, List<List<DataPoint>> drawn)
@@ -49,29 +53,62 @@ internal static class PullOutMarks
         legend.Add(new(string.Create(CultureInfo.InvariantCulture, $"{Mode(fullStepping)}, closed form, {curve.SupplyVolts:0.#} V"), line));
     }
 
-    /// <summary>Adds the markers at nominal supply.</summary>
+    /// <summary>Adds the markers at nominal supply, and what lies between least and greatest.</summary>
     public static void AddSimulated(
-        PlotModel model, TorqueSpeedCurves curves, bool fullStepping, Look markers, List<LegendEntry> legend, List<List<DataPoint>> drawn)
+        PlotModel model, PlotFrame frame, TorqueSpeedCurves curves, bool fullStepping, Look markers, List<LegendEntry> legend, List<List<DataPoint>> drawn)
     {
         if (Find(curves, fullStepping, SupplyLevel.Nominal) is not PullOutCurve curve)
         {
             return;
         }
 
-        List<DataPoint> simulated =
-        [
-            .. curve.SimulatedNewtonMetres
-                .Select((torque, i) => new DataPoint(PlaneScale.Rpm(curves.SpeedsRadiansPerSecond[i]), torque))
-                .Where(p => double.IsFinite(p.Y)),
-        ];
-        if (simulated.Count == 0)
+        List<DataPoint> least = [];
+        List<DataPoint> greatest = [];
+        bool band = false;
+        for (int i = 0; i < curves.SpeedsRadiansPerSecond.Count; i++)
+        {
+            if (double.IsFinite(curve.LeastNewtonMetres[i]))
+            {
+                double rpm = PlaneScale.Rpm(curves.SpeedsRadiansPerSecond[i]);
+                least.Add(new DataPoint(rpm, curve.LeastNewtonMetres[i]));
+                greatest.Add(new DataPoint(rpm, curve.GreatestNewtonMetres[i]));
+                band |= curve.At(i).IsBand;
+            }
+        }
+
+        if (least.Count == 0)
         {
             return;
         }
 
-        model.Series.Add(Marks.Markers(markers, simulated));
-        drawn.AddRange(simulated.Select(p => new List<DataPoint> { p }));
+        if (band)
+        {
+            Look field = fullStepping ? Looks.FullSteppedEither : Looks.MicrosteppedEither;
+            AreaSeries area = Marks.Band(field, (greatest, least));
+            area.StrokeThickness = 0.0;
+            model.Series.Insert(0, area);
+            legend.Add(new($"{Mode(fullStepping)}, may lose step or not", field));
+        }
+
+        model.Series.Add(Marks.Line(markers with { Swatch = Swatch.Line, Width = LeastWidth, Marker = MarkerType.None, Hollow = false, Dash = Dash.Dotted }, least));
+        model.Series.Add(Marks.Markers(markers, Spread(frame, least)));
+        drawn.Add(least);
         legend.Add(new($"{Mode(fullStepping)}, simulated", markers));
+    }
+
+    /// <summary>Points that do not cover each other: a marker wide or more apart, first and last always; the line goes through all.</summary>
+    private static List<DataPoint> Spread(PlotFrame frame, List<DataPoint> points)
+    {
+        List<DataPoint> kept = [];
+        foreach (DataPoint point in points)
+        {
+            if (kept.Count == 0 || (point.X - kept[^1].X) * frame.PixelsPerX >= MarkerPixels || Math.Abs(point.Y - kept[^1].Y) * frame.PixelsPerY >= MarkerPixels)
+            {
+                kept.Add(point);
+            }
+        }
+
+        return kept;
     }
 
     private static double Thickness(PlotFrame frame, PullOutCurve low, PullOutCurve high) =>

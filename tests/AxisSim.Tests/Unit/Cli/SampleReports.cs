@@ -164,7 +164,7 @@ internal static class SampleReports
         return new AxisResult(outcome, new Trace(), Curves, diagnosis, new StepChoice(50e-6, null), null);
     }
 
-    private static TorqueSpeedCurves Curves => new() { SpeedsRadiansPerSecond = [], Curves = [], UnstableBands = [], Path = [], ChangeoverRadiansPerSecond = 20.0 };
+    private static TorqueSpeedCurves Curves => new() { SpeedsRadiansPerSecond = [], Curves = [], Bands = [], Path = [], ChangeoverRadiansPerSecond = 20.0 };
 
     private static AxisOutcome Outcome(MountAxis axis) => new()
     {

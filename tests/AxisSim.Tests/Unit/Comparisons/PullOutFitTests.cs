@@ -75,7 +75,7 @@ public sealed class PullOutFitTests
     [InlineData(1.3, 1.0)]
     public void Three_speeds_only_lower_the_torque(double measured, double expected)
     {
-        MeasuredFit fit = PullOutFit.Of("x", Motor, Made(measured, 1.0, 0.0, [24.0], [10, 40, 200]));
+        MeasuredFit fit = PullOutFit.Of("x", Motor, Made(measured, 1.0, 0.0, [24.0], [10, 40, 80]));
         Assert.Equal(FitKind.Cap, fit.Kind);
         Assert.Equal(expected, fit.TorqueScale, Exact);
         Assert.Equal(1.0, fit.InductanceScale);
@@ -96,7 +96,8 @@ public sealed class PullOutFitTests
     public void Full_steps_and_the_current_of_the_measurement_count()
     {
         MeasuredPoint point = new(10.0, 0.1, 24.0, 0.85, true);
-        double expected = (Motor.TorqueConstantNewtonMetresPerAmpere * 0.85 * PullOutLaw.SquareWaveFundamental) - Motor.CoulombTorqueNewtonMetres - (Motor.ViscousNewtonMetreSecondsPerRadian * 10.0);
+        double lag = PullOutLaw.RegulatorShare(Motor.RotorTeeth, 10.0, 100e-6);
+        double expected = (Motor.TorqueConstantNewtonMetresPerAmpere * 0.85 * PullOutLaw.SquareWaveFundamental * lag) - Motor.CoulombTorqueNewtonMetres - (Motor.ViscousNewtonMetreSecondsPerRadian * 10.0);
         Assert.Equal(expected, PullOutFit.Torque(Motor, point, 0.0), 1e-9);
     }
 

@@ -72,18 +72,20 @@ public sealed class TableTests : IDisposable
         Assert.Throws<ArgumentException>(() => NumberColumns.Write(Stream.Null, [("a_s", [1.0, 2.0]), ("b_s", [1.0])]));
 
     [Fact]
-    public void Curves_have_a_column_for_each_mode_and_supply_and_mark_unstable_speeds()
+    public void Curves_have_columns_for_each_mode_and_supply_and_mark_bands()
     {
         TorqueSpeedCurves curves = new()
         {
             SpeedsRadiansPerSecond = [1, 2, 3],
-            Curves = [new(true, SupplyLevel.Low, 21.6, [0.5, 0.4, 0.3], [0.5, double.NaN, 0.29]), new(false, SupplyLevel.Nominal, 24, [0.4, 0.4, 0.35], [0.4, 0.4, 0.35])],
-            UnstableBands = [new(1.5, 2.5)],
+            Curves = [new(true, SupplyLevel.Low, 21.6, [0.5, 0.4, 0.3], [0.5, double.NaN, 0.29], [0.5, double.NaN, 0.29]), new(false, SupplyLevel.Nominal, 24, [0.4, 0.4, 0.35], [0.4, 0, 0.35], [0.4, 0.4, 0.352])],
+            Bands = [new(false, 1, 3, 0, 0.4)],
             Path = [new(0, 0, 0.01), new(0.5, 1, -0.02)],
             ChangeoverRadiansPerSecond = double.PositiveInfinity,
         };
         Assert.Equal(
-            "motor_speed_rad_per_s,pull_out_full_step_low_21.6V_closed_form_N_m,pull_out_full_step_low_21.6V_simulated_N_m,pull_out_microstep_nominal_24V_closed_form_N_m,pull_out_microstep_nominal_24V_simulated_N_m,unstable\n1,0.5,0.5,0.4,0.4,0\n2,0.4,,0.4,0.4,1\n3,0.3,0.29,0.35,0.35,0\n",
+            "motor_speed_rad_per_s,pull_out_full_step_low_21.6V_closed_form_N_m,pull_out_full_step_low_21.6V_least_N_m,pull_out_full_step_low_21.6V_greatest_N_m,"
+            + "pull_out_microstep_nominal_24V_closed_form_N_m,pull_out_microstep_nominal_24V_least_N_m,pull_out_microstep_nominal_24V_greatest_N_m,band_microstep\n"
+            + "1,0.5,0.5,0.5,0.4,0.4,0.4,0\n2,0.4,,,0.4,0,0.4,1\n3,0.3,0.29,0.29,0.35,0.35,0.352,0\n",
             Text(stream => CurvesCsv.WriteCurves(stream, curves)));
         Assert.Equal("time_s,motor_speed_rad_per_s,needed_torque_N_m\n0,0,0.01\n0.5,1,-0.02\n", Text(stream => CurvesCsv.WritePath(stream, curves)));
     }
@@ -104,7 +106,8 @@ public sealed class TableTests : IDisposable
                 "time_seconds": 1.5,
                 "needed_newton_metres": 0.1,
                 "available_newton_metres": null,
-                "motor_speed_radians_per_second": null
+                "motor_speed_radians_per_second": null,
+                "band": null
               },
               "verdict": "clutch_slips",
               "list": [

@@ -52,7 +52,8 @@ internal static class SampleMoves
             {
                 double[] closed = [.. speeds.Select(w => PullOut(w, full, volts))];
                 double[] simulated = [.. closed.Select((t, i) => level == SupplyLevel.Nominal && i % 5 == 2 ? t * (0.97 + (0.01 * Math.Sin(i))) : double.NaN)];
-                curves.Add(new PullOutCurve(full, level, volts, closed, simulated));
+                double[] greatest = [.. simulated.Select((t, i) => full && i is > 18 and < 26 ? 1.2 * t : t)];
+                curves.Add(new PullOutCurve(full, level, volts, closed, simulated, greatest));
             }
         }
 
@@ -66,7 +67,7 @@ internal static class SampleMoves
         {
             SpeedsRadiansPerSecond = speeds,
             Curves = curves,
-            UnstableBands = [new SpeedBand(24, 29), new SpeedBand(55, 62)],
+            Bands = [new PullOutBand(true, 24, 29, 0.0, 0.2), new PullOutBand(true, 55, 62, 0.0, 0.1)],
             Path = path,
             ChangeoverRadiansPerSecond = changeover,
         };

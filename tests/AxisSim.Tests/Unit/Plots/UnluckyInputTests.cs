@@ -79,9 +79,9 @@ public sealed class UnluckyInputTests
     public void A_plane_without_changeover_bands_path_or_simulation_is_drawn()
     {
         TorqueSpeedCurves curves = SampleMoves.Curves(double.PositiveInfinity);
-        AssertDrawn(TorqueSpeedFigure.Create(curves with { UnstableBands = [], Path = [] }, "t", 720));
+        AssertDrawn(TorqueSpeedFigure.Create(curves with { Bands = [], Path = [] }, "t", 720));
         AssertDrawn(TorqueSpeedFigure.Create(curves with { Curves = [] }, "t", 720));
-        AssertDrawn(TorqueSpeedFigure.Create(curves with { Curves = [.. curves.Curves.Select(c => c with { SimulatedNewtonMetres = [.. c.SimulatedNewtonMetres.Select(_ => double.NaN)] })] }, "t", 720));
+        AssertDrawn(TorqueSpeedFigure.Create(curves with { Curves = [.. curves.Curves.Select(c => c with { LeastNewtonMetres = [.. c.LeastNewtonMetres.Select(_ => double.NaN)], GreatestNewtonMetres = [.. c.LeastNewtonMetres.Select(_ => double.NaN)] })] }, "t", 720));
         AssertDrawn(TorqueSpeedFigure.Create(curves with { Path = [new NeedPoint(0, 0, 0)] }, "t", 720));
     }
 
