@@ -88,6 +88,11 @@ public static class MoveStudy
         double step = run.Choice.StepSeconds;
         if (outcome.Verdict is Verdict.Arrives or Verdict.DoesNotSettle)
         {
+            if (outcome.Settling is { } settling)
+            {
+                outcome = outcome with { Settling = settling with { HalfStepRestRadians = RestAtHalfStep.Of(setup, axis, plan, step) } };
+            }
+
             options.Progress?.Invoke("searching the load factor", 0.0);
             LoadFactor factor = LoadFactorStudy.Of(setup, axis, step, share => options.Progress?.Invoke("searching the load factor", share));
             return new AxisResult(outcome with { LoadFactor = factor }, record.Trace, curves, null, run.Choice, null);

@@ -83,7 +83,7 @@ internal sealed class PullOutRun
     /// <summary>Load at which sync is lost, N m; 0 when it is lost before the load begins.</summary>
     private double UntilLost(double start, double slope, double most)
     {
-        double step = StepChoice.For(StepChoice.DefaultSeconds, _motor.RotorTeeth, _speed, Fastest()).StepSeconds;
+        double step = StepChoice.For(StepChoice.DefaultSeconds, _motor.RotorTeeth, _speed, Fastest(), _fullStepping ? 0.0 : StepChoice.ClampedSpeed(_motor, _drive with { ChangeoverRadiansPerSecond = double.PositiveInfinity }, _speed)).StepSeconds;
         double switchTime = _runUp + 0.02;
         double loadFrom = switchTime + 0.05;
         double end = loadFrom + 0.05 + Math.Max(0.0, (most - start) / slope);
