@@ -1,9 +1,10 @@
 using System.Globalization;
-using AxisSim.Core;
 using AxisSim.Core.Batches;
 using AxisSim.Core.Dynamics;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Payloads;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping;
 using AxisSim.Tests.Assemblies;
 
 namespace AxisSim.Benchmarks;
@@ -65,7 +66,7 @@ internal static class FeatureTable
         }
 
         StepChoice step = Core.Studies.MoveStudy.Step(setup, MountAxis.Polar, StepChoice.DefaultSeconds);
-        return 1e9 * seconds * step.StepSeconds / ((results[0].SlewSeconds + Core.Studies.Arrival.BeyondSeconds) * cases.Length);
+        return 1e9 * seconds * step.StepSeconds / ((results[0].SlewSeconds + Core.Batches.LaneCase.BeyondSeconds) * cases.Length);
     }
 
     private static MountSetup Axis(Func<AxisModel, AxisModel> change) => Bare with { Polar = change(Bare.Polar!) };

@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Globalization;
 using AxisSim.Core.Batches;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
 using AxisSim.Plots;
 using AxisSim.Tests.Assemblies;
@@ -67,7 +68,7 @@ internal static class GrowthPicture
     private static BatchCase Case(int row, double slew)
     {
         double rate = 3.0 * BenchmarkCase.Degree;
-        Core.AxisModel axis = BenchmarkCase.Axis with { Motion = new Core.Motion.AxisMotion { SlewRateRadiansPerSecond = rate, RampSeconds = 0.1 * slew } };
+        AxisModel axis = BenchmarkCase.Axis with { Motion = new AxisMotion { SlewRateRadiansPerSecond = rate, Ramp = Ramp.OfSeconds(0.1 * slew) } };
         return new BatchCase(BenchmarkCase.Setup(axis, -0.02 * row, rate * 0.9 * slew, 1.0), MountAxis.Polar);
     }
 }

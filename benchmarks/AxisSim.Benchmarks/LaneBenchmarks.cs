@@ -1,7 +1,7 @@
-using AxisSim.Core;
 using AxisSim.Core.Batches;
-using AxisSim.Core.Motion;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping;
 using AxisSim.Tests.Assemblies;
 using BenchmarkDotNet.Attributes;
 
@@ -33,5 +33,5 @@ public class LaneBenchmarks
     internal static BatchCase[] Cases(MountSetup setup) =>
         [.. Enumerable.Range(0, Lanes).Select(i => new BatchCase(setup with { Load = setup.Load.Scaled(1.0, 1.0 - (0.005 * i)) }, MountAxis.Polar))];
 
-    private static AxisModel Gentle(AxisModel axis) => axis with { Motion = new AxisMotion { SlewRateRadiansPerSecond = 3 * BenchmarkCase.Degree, RampSeconds = 1.0 } };
+    private static AxisModel Gentle(AxisModel axis) => axis with { Motion = new AxisMotion { SlewRateRadiansPerSecond = 3 * BenchmarkCase.Degree, Ramp = Ramp.OfSeconds(1.0) } };
 }

@@ -1,9 +1,8 @@
 using System.Diagnostics;
 using System.Globalization;
 using AxisSim.Benchmarks.Cases;
-using AxisSim.Core;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
-using AxisSim.Core.Studies;
 using AxisSim.Tests.Assemblies;
 
 namespace AxisSim.Benchmarks;
@@ -42,7 +41,7 @@ internal static class QuickTable
         var run = new SteppedRun(setup());
 
         // The ramp, with its change to full-stepping, is not part of the quick figure.
-        take(run, (int)(Math.Round(3.0 / run.StepSeconds / Core.Dynamics.MoveRun.BlockSteps) * Core.Dynamics.MoveRun.BlockSteps));
+        take(run, (int)(Math.Round(3.0 / run.StepSeconds / Core.Stepping.MoveRun.BlockSteps) * Core.Stepping.MoveRun.BlockSteps));
         long before = GC.GetAllocatedBytesForCurrentThread();
         long start = Stopwatch.GetTimestamp();
         take(run, Steps);

@@ -1,6 +1,6 @@
 using AxisSim.Benchmarks.Cases;
-using AxisSim.Core.Dynamics;
 using AxisSim.Core.Motion;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
 using AxisSim.Tests.Assemblies;
@@ -19,7 +19,7 @@ public class StudyBenchmarks
     [Benchmark]
     public TorqueSpeedCurves PullOutOfTheMove()
     {
-        Core.MountSetup setup = BenchmarkCase.Slew(-4.0);
+        Core.Mount.MountSetup setup = BenchmarkCase.Slew(-4.0);
         return CurveStudy.ForMove(setup, MountAxis.Polar, new MovePlan(setup));
     }
 

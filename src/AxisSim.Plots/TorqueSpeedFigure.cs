@@ -1,4 +1,4 @@
-using AxisSim.Core.Studies;
+using AxisSim.Core.Outcomes;
 using AxisSim.Plots.Drawing;
 using AxisSim.Plots.TorqueSpeed;
 

@@ -1,8 +1,8 @@
-using AxisSim.Core;
-using AxisSim.Core.Dynamics;
 using AxisSim.Core.Motion;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping;
 
 namespace AxisSim.Benchmarks.Cases;
 
@@ -31,7 +31,7 @@ internal sealed class SteppedRun
     /// <summary>The same with each step recorded, as a simulation of the program does.</summary>
     public double TakeRecorded(int steps)
     {
-        var recorder = new MoveRecorder(new MoveRecord(_run, _ratio, 0.2, _run.Plan.EndSeconds / 6000.0));
+        var recorder = new MoveRecorder(new MoveRecord(_run, _ratio, 0.2, new TraceRecorder(_run, _ratio, _ => (0.0, 0.0), sink: null)));
         return Take(steps, ref recorder);
     }
 

@@ -1,7 +1,7 @@
-using AxisSim.Core;
 using AxisSim.Core.Batches;
-using AxisSim.Core.Dynamics;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping;
 using AxisSim.Tests.Assemblies;
 
 namespace AxisSim.Benchmarks.Peers;

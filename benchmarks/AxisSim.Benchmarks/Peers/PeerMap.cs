@@ -1,7 +1,6 @@
 using System.Diagnostics;
-using AxisSim.Core;
 using AxisSim.Core.Batches;
-using AxisSim.Core.Motion;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
 using AxisSim.Tests.Assemblies;
 
@@ -54,7 +53,7 @@ internal static class PeerMap
         AxisModel axis = BenchmarkCase.Axis with
         {
             Motor = BenchmarkCase.Motor with { CoulombTorqueNewtonMetres = 0.35 * row / (Rows - 1), ViscousNewtonMetreSecondsPerRadian = MotorViscous },
-            Motion = new AxisMotion { SlewRateRadiansPerSecond = rate, RampSeconds = RampSeconds },
+            Motion = new AxisMotion { SlewRateRadiansPerSecond = rate, Ramp = Ramp.OfSeconds(RampSeconds) },
         };
         return BenchmarkCase.Setup(axis, 0.0, rate * DistanceSeconds, ObserveSeconds, probe: true);
     }

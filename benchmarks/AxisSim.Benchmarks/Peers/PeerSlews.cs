@@ -1,6 +1,7 @@
 using AxisSim.Core.Dynamics;
 using AxisSim.Core.Motion;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping;
 using AxisSim.Tests.Assemblies;
 
 namespace AxisSim.Benchmarks.Peers;
@@ -46,7 +47,7 @@ internal static class PeerSlews
 
     private static MoveRun Create(double imbalance)
     {
-        Core.MountSetup setup = BenchmarkCase.Slew(imbalance);
+        Core.Mount.MountSetup setup = BenchmarkCase.Slew(imbalance);
         return new MoveRun(setup, MountAxis.Polar, new MovePlan(setup), StepChoice.DefaultSeconds);
     }
 

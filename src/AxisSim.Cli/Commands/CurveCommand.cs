@@ -5,6 +5,7 @@ using AxisSim.Cli.Json;
 using AxisSim.Cli.Output;
 using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Curves;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
 using AxisSim.Files.Scenarios;

@@ -5,7 +5,7 @@ using AxisSim.Cli.Json;
 using AxisSim.Cli.Output;
 using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Envelopes;
-using AxisSim.Core;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
 using AxisSim.Files.Scenarios;
 

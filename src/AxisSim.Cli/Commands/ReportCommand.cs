@@ -4,8 +4,8 @@ using AxisSim.Cli.Input;
 using AxisSim.Cli.Output;
 using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Moves;
-using AxisSim.Core.Dynamics;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping;
 using AxisSim.Core.Studies;
 using AxisSim.Files.Scenarios;
 
@@ -50,7 +50,7 @@ internal static class ReportCommand
         (AxisResult Result, IReadOnlyList<SlewStage> Slews)[] axes = Simulate(host, scenario);
         MoveReport report = MoveWork.Report(scenario, request.File, request.Settings, StepChoice.DefaultSeconds, [.. axes.Select(axis => axis.Result)]);
         int code = MoveWork.Code(report);
-        if (code != ExitCodes.OurFault)
+        if (report.Results.All(result => result.Broken is null))
         {
             ReportFiles.Write(folder, scenario, report, [.. axes.Select(axis => axis.Slews)], date);
         }

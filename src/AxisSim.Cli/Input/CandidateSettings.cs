@@ -1,9 +1,9 @@
 using System.Globalization;
 using AxisSim.Cli.Text;
-using AxisSim.Core;
 using AxisSim.Core.Comparisons;
 using AxisSim.Core.Drives;
 using AxisSim.Core.Motors;
+using AxisSim.Core.Mount;
 
 namespace AxisSim.Cli.Input;
 
@@ -55,7 +55,7 @@ internal static class CandidateSettings
             yield return $"{axis}.stages.{model.Train.Stages[0].Name}.ratio={Number(model.Train.Stages[0].Ratio)}";
         }
 
-        if (before.Motion.AccelerationRadiansPerSecondSquared is not null)
+        if (before.Motion.Ramp.RadiansPerSecondSquared is not null)
         {
             // The comparison keeps the ramp time; a file with an acceleration must be given the one that keeps it.
             yield return $"{axis}.motion.acceleration={With(Units.Degrees(model.Motion.PeakAcceleration), "deg/s^2")}";

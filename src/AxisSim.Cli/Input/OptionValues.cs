@@ -1,8 +1,8 @@
 using System.Globalization;
 using AxisSim.Cli.Text;
-using AxisSim.Core;
-using AxisSim.Core.Dynamics;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping;
 using AxisSim.Files.Scenarios;
 using AxisSim.Files.Units;
 

@@ -1,7 +1,7 @@
 using AxisSim.Cli.Input;
 using AxisSim.Cli.Text.Comparisons;
-using AxisSim.Core;
 using AxisSim.Core.Comparisons;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Cli.Output;

@@ -1,7 +1,7 @@
 using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Maps;
-using AxisSim.Core;
 using AxisSim.Core.Maps;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
 using AxisSim.Files.Maps;
 using AxisSim.Files.Scenarios;

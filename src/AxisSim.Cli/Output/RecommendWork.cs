@@ -1,10 +1,10 @@
 using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Recommend;
-using AxisSim.Core;
 using AxisSim.Core.Batches;
-using AxisSim.Core.Dynamics;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Recommendations;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping;
 using AxisSim.Core.Studies;
 using AxisSim.Files.Scenarios;
 

@@ -1,6 +1,6 @@
 using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Reductions;
-using AxisSim.Core;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Reductions;
 using AxisSim.Core.Sky;
 

@@ -1,4 +1,4 @@
-using AxisSim.Core.Dynamics;
+using AxisSim.Core.Stepping;
 
 namespace AxisSim.Core.Batches;
 
@@ -10,25 +10,6 @@ public enum BatchDepth
 
     /// <summary>The whole move with settling and heat.</summary>
     Settling,
-}
-
-/// <summary>How many moves the machine's registers take side by side.</summary>
-public enum BatchWidth
-{
-    /// <summary>As many as this machine can.</summary>
-    Best,
-
-    /// <summary>One.</summary>
-    One,
-
-    /// <summary>Two, in 128 bits.</summary>
-    Two,
-
-    /// <summary>Four, in 256 bits.</summary>
-    Four,
-
-    /// <summary>Eight, in 512 bits.</summary>
-    Eight,
 }
 
 /// <summary>What to compute of a batch, and how.</summary>

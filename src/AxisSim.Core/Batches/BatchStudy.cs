@@ -1,4 +1,5 @@
-using AxisSim.Core.Lanes;
+using AxisSim.Core.Stepping;
+using AxisSim.Core.Stepping.Lanes;
 
 namespace AxisSim.Core.Batches;
 

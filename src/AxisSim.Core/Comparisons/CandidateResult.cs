@@ -1,5 +1,6 @@
-using AxisSim.Core.Envelopes;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Core.Comparisons;
@@ -26,34 +27,6 @@ public enum CandidateFate
     Hopeless,
 }
 
-/// <summary>What stands against a greater slew rate.</summary>
-public enum CandidateLimit
-{
-    /// <summary>The supply voltage: with ample voltage the failing rate arrives.</summary>
-    SupplyVoltage,
-
-    /// <summary>Torque: the load is too much for the motor at its current.</summary>
-    Torque,
-
-    /// <summary>Resonance: the torque would do, but the rotor swings out of step.</summary>
-    Resonance,
-
-    /// <summary>The clutch slips.</summary>
-    Clutch,
-
-    /// <summary>The controller's greatest pulse rate.</summary>
-    PulseRate,
-
-    /// <summary>The move is too short to get faster with this ramp.</summary>
-    MoveLength,
-
-    /// <summary>Faster, the motor has hardly any torque left.</summary>
-    MotorSpeed,
-
-    /// <summary>The motion is too fast to be simulated.</summary>
-    NotSimulated,
-}
-
 /// <summary>A candidate on one axis.</summary>
 public sealed record CandidateAxis
 {
@@ -64,10 +37,10 @@ public sealed record CandidateAxis
     public required double BoundRadiansPerSecond { get; init; }
 
     /// <summary>What stands against a greater rate.</summary>
-    public required CandidateLimit Limit { get; init; }
+    public required Limit Limit { get; init; }
 
     /// <summary>The search at the load asked for; null when it was not simulated.</summary>
-    public SafeRate? Search { get; init; }
+    public GreatestRate? Search { get; init; }
 
     /// <summary>The slew rate in use, rad/s: the greatest safe one, or a lower one at which the move settles; NaN when there is none.</summary>
     public double RateRadiansPerSecond { get; init; } = double.NaN;

@@ -1,5 +1,5 @@
 using AxisSim.Core.Envelopes;
-using AxisSim.Core.Outcomes;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Core.Comparisons;

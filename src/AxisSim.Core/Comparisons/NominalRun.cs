@@ -1,8 +1,9 @@
-using AxisSim.Core.Dynamics;
+using AxisSim.Core.Drives;
 using AxisSim.Core.Motion;
-using AxisSim.Core.Motors;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping;
 
 namespace AxisSim.Core.Comparisons;
 
@@ -20,21 +21,19 @@ internal readonly record struct NominalRun(double OwnSlewSeconds, double SettleS
         var run = new MoveRun(setup, axis, plan, stepSeconds);
         double ratio = model.Train.TotalRatio, own = run.ShaftPlan.SlewSeconds;
         SettleJudge judge = SettleJudge.Of(setup, axis);
-        var record = new MoveRecord(run, ratio, judge.RestSeconds, plan.EndSeconds);
-        var recorder = new Recorder(record, [], own, ratio);
+        var record = new MoveRecord(run, ratio, judge.RestSeconds, trace: null);
+        var recorder = new Recorder(record, judge.Trail(run.Choice.StepSeconds), own, ratio);
         bool whole = run.RunTo(plan.EndSeconds, ref recorder, stopWhenLost: true);
-        double step = run.Choice.StepSeconds;
-        double[] errors = [.. recorder.Errors];
-        double? settled = whole ? judge.Within(errors, step, judge.Rest(errors, step), judge.ToleranceRadians) : null;
+        double? settled = whole ? judge.Within(recorder.Errors, recorder.Errors.Rest, judge.ToleranceRadians) : null;
         return new NominalRun(own, settled ?? double.NaN, ContinuousHeat.Of(setup, axis, record.SlewCopperWattsAt20), record.MeanSupplyAmperes * model.Drive.SupplyVolts);
     }
 
     /// <summary>Hands each step to the record of a move, and keeps the errors from the end of the axis' own slew on: the other axis may slew for longer.</summary>
-    private readonly struct Recorder(MoveRecord record, List<double> errors, double from, double ratio) : IStepObserver
+    private readonly struct Recorder(MoveRecord record, SettleTrail errors, double from, double ratio) : IStepObserver
     {
         public static bool Wants => true;
 
-        public List<double> Errors => errors;
+        public SettleTrail Errors => errors;
 
         public void See(in StepContext step, MoveRun run)
         {

@@ -47,7 +47,7 @@ internal struct PhaseCommand
 
     public void IgnoreEvents() => _nextTime = double.PositiveInfinity;
 
-    public PhaseTargets Over(in Motors.StepContext step)
+    public PhaseTargets Over(in Drives.StepContext step)
     {
         double firstA = 0.0;
         double firstB = 0.0;
@@ -66,7 +66,7 @@ internal struct PhaseCommand
         double to = _teeth * planEnd;
         if (_nextTime < startSeconds + stepSeconds)
         {
-            PhaseTargets targets = OverEvent(new Motors.StepContext(startSeconds, stepSeconds, planStart, planEnd), from, to);
+            PhaseTargets targets = OverEvent(new Drives.StepContext(startSeconds, stepSeconds, planStart, planEnd), from, to);
             (firstA, firstB, secondA, secondB) = (targets.FirstA, targets.FirstB, targets.SecondA, targets.SecondB);
             return targets.Split;
         }
@@ -94,7 +94,7 @@ internal struct PhaseCommand
     }
 
     /// <summary>A step in which the mode or the current changes: the command before and after it.</summary>
-    private PhaseTargets OverEvent(in Motors.StepContext step, double from, double to)
+    private PhaseTargets OverEvent(in Drives.StepContext step, double from, double to)
     {
         double split = Math.Max(0.0, (_nextTime - step.StartSeconds) / step.StepSeconds);
         double mid = from + (split * (to - from));

@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using AxisSim.Core.Drives;
 using AxisSim.Core.Motors;
 
 namespace AxisSim.Core.Dynamics;
@@ -9,7 +10,7 @@ namespace AxisSim.Core.Dynamics;
 /// The mesh torque tm (N m) drives the axis and loads the worm's node with <c>tm (1 + e')/n</c>, so that the error's slope conserves energy.</para>
 /// <para>A step: half a drift of all angles; torques at the middle (speeds extrapolated to it: <c>1.5 w - 0.5 w_before</c>, without
 /// which the scheme is of first order); kick of the speeds, dry friction as an impulse; half a drift. A step allocates nothing.</para>
-/// <para>Valid while the step is short against the fastest mode: see <see cref="StepChoice"/>.</para>
+/// <para>Valid while the step is short against the fastest mode: see <c>StepChoice</c>.</para>
 /// </remarks>
 internal struct AxisDynamics<TMotor, TLoad>
     where TMotor : struct, IMotorLaw

@@ -1,3 +1,5 @@
+using AxisSim.Core.Numerics;
+
 namespace AxisSim.Core.Dynamics;
 
 /// <summary>Dryden-shaped turbulence along the wind as a function of time alone: a seeded sum of sinusoids.</summary>
@@ -47,7 +49,7 @@ internal sealed class DrydenTurbulence
         double sum = 0.0;
         for (int i = 0; i < BandCount; i++)
         {
-            Lanes.LaneMath.SinCos((frequencies[i] * seconds) + phases[i], out double sin, out _);
+            Numerics.LaneMath.SinCos((frequencies[i] * seconds) + phases[i], out double sin, out _);
             sum += amplitudes[i] * sin;
         }
 

@@ -1,11 +1,12 @@
 using AxisSim.Core.Motion;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Payloads;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Core.Dynamics;
 
 /// <summary>Gravity, wind and the throw of the other axis' motion on one axis while the other follows its plan.</summary>
-/// <remarks>Signs: positive torque turns the axis towards greater angles. The step takes these from <see cref="Lanes.LaneBlock"/>; this is for single moments.</remarks>
+/// <remarks>Signs: positive torque turns the axis towards greater angles. The step takes these from <see cref="Stepping.Lanes.LaneBlock"/>; this is for single moments.</remarks>
 internal sealed class MoveLoad(MountSetup setup, MountAxis axis, MovePlan plan)
 {
     private readonly MountLoad _load = setup.Load;

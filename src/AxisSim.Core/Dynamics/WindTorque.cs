@@ -1,3 +1,5 @@
+using AxisSim.Core.Mount;
+
 namespace AxisSim.Core.Dynamics;
 
 /// <summary>Torque of the wind about an axis as a function of time alone, so the same for any step.</summary>

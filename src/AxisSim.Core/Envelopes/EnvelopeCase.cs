@@ -1,3 +1,5 @@
+using AxisSim.Core.Mount;
+
 namespace AxisSim.Core.Envelopes;
 
 /// <summary>One question: how fast may this mount slew with this ramp?</summary>

@@ -1,4 +1,4 @@
-using AxisSim.Core.Dynamics;
+using AxisSim.Core.Stepping;
 
 namespace AxisSim.Core.Envelopes;
 

@@ -1,4 +1,5 @@
 using AxisSim.Core.Batches;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
 

@@ -1,6 +1,7 @@
 using AxisSim.Core.Batches;
-using AxisSim.Core.Dynamics;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping;
 
 namespace AxisSim.Core.Maps;
 

@@ -1,5 +1,3 @@
-using AxisSim.Core.Batches;
-
 namespace AxisSim.Core.Maps;
 
 /// <summary>Computes the cells of a map that are not known yet, in batches, so that memory does not grow with the map.</summary>

@@ -1,3 +1,5 @@
+using AxisSim.Core.Mount;
+
 namespace AxisSim.Core.Motion;
 
 /// <summary>A planned motion along one axis: pieces cubic in time.</summary>

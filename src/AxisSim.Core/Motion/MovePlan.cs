@@ -1,3 +1,4 @@
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Core.Motion;
@@ -44,5 +45,5 @@ internal sealed class MovePlan
     public MountPose Pose(double seconds) => new(_polar.Position(seconds), _declination.Position(seconds));
 
     private static MotionProfile Profile(AxisModel? axis, double distance) =>
-        MotionProfile.Create(axis is null ? 0.0 : distance, axis?.Motion ?? new AxisMotion { SlewRateRadiansPerSecond = 1.0, RampSeconds = 1.0 });
+        MotionProfile.Create(axis is null ? 0.0 : distance, axis?.Motion ?? new AxisMotion { SlewRateRadiansPerSecond = 1.0, Ramp = Ramp.OfSeconds(1.0) });
 }

@@ -1,16 +1,6 @@
+using AxisSim.Core.Drives;
+
 namespace AxisSim.Core.Motors;
-
-/// <summary>One step of time as a motor law sees it; plan angles are those of the motor shaft.</summary>
-/// <param name="StartSeconds">Start of the step, s.</param>
-/// <param name="StepSeconds">Length of the step, s.</param>
-/// <param name="PlanStartRadians">Planned shaft angle at the start, rad.</param>
-/// <param name="PlanEndRadians">Planned shaft angle at the end, rad.</param>
-internal readonly record struct StepContext(double StartSeconds, double StepSeconds, double PlanStartRadians, double PlanEndRadians)
-{
-    public double MidSeconds => StartSeconds + (0.5 * StepSeconds);
-
-    public double PlanRateRadiansPerSecond => (PlanEndRadians - PlanStartRadians) / StepSeconds;
-}
 
 /// <summary>What the electrical side did in the last step, all means over the step.</summary>
 internal readonly record struct MotorReading(

@@ -1,3 +1,5 @@
+using AxisSim.Core.Drives;
+
 namespace AxisSim.Core.Motors;
 
 /// <summary>No motor: the rotor moves only by what is connected to it.</summary>

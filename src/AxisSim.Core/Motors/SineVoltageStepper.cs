@@ -1,3 +1,5 @@
+using AxisSim.Core.Drives;
+
 namespace AxisSim.Core.Motors;
 
 /// <summary>A two-phase machine fed by sinusoidal phase voltages <c>V cos(Nr p + f), V sin(Nr p + f)</c>, p the planned angle.</summary>

@@ -19,7 +19,7 @@ internal readonly record struct TwoPhaseLaw(double Teeth, double TorqueConstant,
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public Instant At(double rotorMid, double speedMid, double step)
     {
-        Lanes.LaneMath.SinCos(Teeth * rotorMid, out double sin, out double cos);
+        Numerics.LaneMath.SinCos(Teeth * rotorMid, out double sin, out double cos);
         double sweep = Teeth * speedMid * step;
         return new Instant(sin, cos, sweep, 1.0 - (sweep * sweep * (1.0 / 24.0)), speedMid);
     }

@@ -55,7 +55,14 @@ public sealed record TorqueMargin(double Value, double TimeSeconds, double Neede
 /// <param name="Value">The factor.</param>
 /// <param name="AtLeast">True when the search stopped at its upper end, so the factor is at least the value.</param>
 /// <param name="Sharp">False when some lower factor fails or some higher one arrives: a resonance, not an overload, so the figure is no boundary.</param>
-public sealed record LoadFactor(double Value, bool AtLeast, bool Sharp = true);
+public sealed record LoadFactor(double Value, bool AtLeast, bool Sharp = true)
+{
+    /// <summary>A factor of this or more is usual: friction from datasheets is good to about 30 % (common practice, no source).</summary>
+    public const double Usual = 1.3;
+
+    /// <summary>Whether it is below the usual.</summary>
+    public bool IsThin => !AtLeast && Value < Usual;
+}
 
 /// <summary>Final offset of the payload from its command, rad, split by cause; positive is towards greater angles. The parts add up to the total.</summary>
 /// <param name="TotalRadians">Payload less command at the end of the run.</param>

@@ -1,4 +1,5 @@
 using AxisSim.Core.Dynamics;
+using AxisSim.Core.Stepping;
 
 namespace AxisSim.Core.Outcomes;
 

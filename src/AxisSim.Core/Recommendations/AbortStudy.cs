@@ -1,4 +1,5 @@
 using AxisSim.Core.Gearing;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Core.Recommendations;

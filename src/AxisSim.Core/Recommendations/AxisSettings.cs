@@ -1,4 +1,6 @@
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping.Jobs;
 
 namespace AxisSim.Core.Recommendations;
 
@@ -28,7 +30,7 @@ public readonly record struct AxisSettings(
         AxisModel model = setup.Axis(axis);
         return setup.With(axis, model with
         {
-            Motion = model.Motion with { SlewRateRadiansPerSecond = SlewRateRadiansPerSecond, RampSeconds = RampSeconds, AccelerationRadiansPerSecondSquared = null },
+            Motion = model.Motion with { SlewRateRadiansPerSecond = SlewRateRadiansPerSecond, Ramp = Ramp.OfSeconds(RampSeconds) },
             Drive = model.Drive with
             {
                 SlewCurrentAmperes = SlewCurrentAmperes,

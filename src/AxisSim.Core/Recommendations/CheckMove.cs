@@ -1,4 +1,4 @@
-using AxisSim.Core.Motion;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Core.Recommendations;

@@ -1,5 +1,6 @@
 using AxisSim.Core.Dynamics;
 using AxisSim.Core.Gearing;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Core.Recommendations;

@@ -1,3 +1,5 @@
+using AxisSim.Core.Outcomes;
+
 namespace AxisSim.Core.Recommendations;
 
 /// <summary>Settings with what they give in the move of the trade-off, the axis moving alone.</summary>

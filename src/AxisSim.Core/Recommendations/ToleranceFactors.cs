@@ -1,4 +1,6 @@
-using AxisSim.Core.Dynamics;
+using AxisSim.Core.Mount;
+using AxisSim.Core.Numerics;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 using MathNet.Numerics.Distributions;
 
@@ -47,30 +49,19 @@ public readonly record struct ToleranceFactors(double Imbalance, double Friction
     public MountSetup Apply(MountSetup setup, MountAxis axis)
     {
         ArgumentNullException.ThrowIfNull(setup);
-        AxisModel model = setup.Axis(axis);
-        AxisBearings bearings = model.Bearings;
-        double volts = model.Drive.SupplyVolts * Supply;
-        return (setup with
+        MountSetup loaded = setup.WithBearings(axis, Friction) with
         {
             Load = setup.Load.Scaled(Inertia, Imbalance),
             Disturbances = setup.Disturbances with { ColdGreaseFactor = setup.Disturbances.ColdGreaseFactor * Cold },
-        }).With(axis, model with
-        {
-            Bearings = new AxisBearings
+        };
+        (double torque, double damping) = (MotorTorque, Damping);
+        return loaded.WithSupply(axis, setup.Axis(axis).Drive.SupplyVolts * Supply)
+            .Edit(axis, model => model with { Motor = model.Motor with { HoldingTorqueNewtonMetres = model.Motor.HoldingTorqueNewtonMetres * torque } })
+            .WithDrive(axis, drive => drive with
             {
-                CoulombNewtonMetres = bearings.CoulombNewtonMetres * Friction,
-                BreakawayNewtonMetres = bearings.BreakawayNewtonMetres * Friction,
-                ViscousNewtonMetreSecondsPerRadian = bearings.ViscousNewtonMetreSecondsPerRadian * Friction,
-            },
-            Motor = model.Motor with { HoldingTorqueNewtonMetres = model.Motor.HoldingTorqueNewtonMetres * MotorTorque },
-            Drive = model.Drive with
-            {
-                SupplyVolts = volts,
-                BrakeLimitVolts = Math.Max(model.Drive.BrakeLimitVolts, volts),
-                GivenDampingNewtonMetreSecondsPerRadian = model.Drive.GivenDampingNewtonMetreSecondsPerRadian * Damping,
-                DampingShare = model.Drive.DampingShare * Damping,
-            },
-        });
+                GivenDampingNewtonMetreSecondsPerRadian = drive.GivenDampingNewtonMetreSecondsPerRadian * damping,
+                DampingShare = drive.DampingShare * damping,
+            });
     }
 
     /// <summary>A random member of the ranges.</summary>

@@ -1,6 +1,7 @@
 using AxisSim.Core.Drives;
 using AxisSim.Core.Motion;
 using AxisSim.Core.Motors;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 
@@ -68,8 +69,7 @@ public static class PowerOnStudy
             Motion = motion with
             {
                 SlewRateRadiansPerSecond = rate,
-                RampSeconds = motion.RampInUseSeconds,
-                AccelerationRadiansPerSecondSquared = null,
+                Ramp = Ramp.OfSeconds(motion.RampInUseSeconds),
                 StartRateRadiansPerSecond = share * motion.StartRateRadiansPerSecond,
             },
         };

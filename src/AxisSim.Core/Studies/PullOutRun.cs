@@ -1,7 +1,7 @@
 using AxisSim.Core.Drives;
 using AxisSim.Core.Dynamics;
-using AxisSim.Core.Motion;
 using AxisSim.Core.Motors;
+using AxisSim.Core.Stepping;
 
 namespace AxisSim.Core.Studies;
 

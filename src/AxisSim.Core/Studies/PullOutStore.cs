@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using AxisSim.Core.Drives;
 using AxisSim.Core.Motors;
+using AxisSim.Core.Outcomes;
 
 namespace AxisSim.Core.Studies;
 

@@ -32,7 +32,7 @@ internal static class AxisKeys
     [
         Needed($"{s}.supply_voltage", Dimension.Voltage, "24 V", 0, 400, "Open-circuit voltage of the supply.", above: true),
         Given($"{s}.supply_resistance", Dimension.Resistance, "0 ohm", "0.3 ohm", 0, 100, "Resistance of supply and leads; 0 is an ideal supply."),
-        Given($"{s}.bus_capacitance", Dimension.Capacitance, "1000 uF", "1000 uF", 0, 1e6, "Capacitance across the drive's supply; matters when the supply has a resistance.", above: true),
+        Given($"{s}.bus_capacitance", Dimension.Capacitance, "1000 uF", "1000 uF", 1, 1e6, "Capacitance across the drive's supply; matters when the supply has a resistance."),
         Free($"{s}.brake_limit", Dimension.Voltage, "no limit", "32 V", 0, 1000, "Bus voltage above which braking energy is dumped.", above: true),
         Needed($"{s}.slew_current", Dimension.Current, "1.4 A", 0, 100, "Phase current while slewing, peak of the sine (\"A rms\" is converted).", above: true),
         Needed($"{s}.tracking_current", Dimension.Current, "1.0 A", 0, 100, "Phase current while tracking.", above: true),
@@ -57,14 +57,14 @@ internal static class AxisKeys
         Given($"{axis}.axis.viscous", Dimension.Damping, "0 N*m*s/rad", "0.1 N*m*s/rad", 0, 1e5, "Viscous friction of the axis."),
         Number($"{axis}.axis.encoder_counts", KeyKind.WholeNumber, "0", "72000", 0, 1e9, "Counts per revolution of an encoder on the axis; 0 without one."),
         Free($"{axis}.clutch.slip_torque", Dimension.Torque, "no clutch: it never slips", "60 N*m", 0, 10000, "Torque at the axis at which the clutch slips.", above: true),
-        Needed($"{axis}.flexible.frequency", Dimension.Frequency, "8 Hz", 0, 1000, "Frequency of the flexible part of the payload with the axis held.", above: true),
+        Needed($"{axis}.flexible.frequency", Dimension.Frequency, "8 Hz", 0.1, 1000, "Frequency of the flexible part of the payload with the axis held."),
         Share($"{axis}.flexible.damping_ratio", "0.02", "0.02", 0, 1, "Damping ratio of that mode."),
         Share($"{axis}.flexible.share", "0.5", "0.5", 0.001, 0.999, "Share of the axis inertia that is on the spring."),
     ];
 
     private static IEnumerable<ScenarioKey> Motion(string s) =>
     [
-        Needed($"{s}.slew_rate", Dimension.AxisRate, "2.5 deg/s", 0, 90, "Greatest rate of the axis.", above: true),
+        Needed($"{s}.slew_rate", Dimension.AxisRate, "2.5 deg/s", 0, 90, "Greatest rate of the axis; the planned move must end within 24 h.", above: true),
         Free($"{s}.ramp_time", Dimension.Time, "give this or acceleration", "2 s", 0, 600, "Time from the start rate to the slew rate.", above: true),
         Free($"{s}.acceleration", Dimension.AngularAcceleration, "give this or ramp_time", "1.5 deg/s^2", 0, 1000, "Greatest acceleration of the axis.", above: true),
         Choice($"{s}.shape", "trapezoid", "Shape of the ramp: constant acceleration, or jerk-limited.", "trapezoid", "s-curve"),

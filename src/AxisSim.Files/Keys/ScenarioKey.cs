@@ -42,7 +42,7 @@ public sealed record ScenarioKey
         KeyKind.Ratio => $"a ratio {Bounds("")}, as a number or as teeth, \"60/12\"",
         KeyKind.Choice => string.Join(" or ", Choices.Select(choice => $"\"{choice}\"")),
         KeyKind.Flag => "true or false",
-        _ => "a text of 1 to 4000 characters in quotes",
+        _ => $"a text of 1 to 4000 characters in quotes, {(Lines ? "which may have several lines, without other" : "without")} control characters",
     };
 
     /// <summary>What kind of unit it takes, in a word or two.</summary>
@@ -76,6 +76,9 @@ public sealed record ScenarioKey
     internal bool AboveMinimum { get; init; }
 
     internal int MultipleOf { get; init; } = 1;
+
+    /// <summary>Whether a text may have several lines.</summary>
+    internal bool Lines { get; init; }
 
     /// <summary>A word that is allowed besides a quantity.</summary>
     internal string? AlsoAllowed { get; init; }

@@ -1,7 +1,5 @@
-using AxisSim.Core;
 using AxisSim.Core.Drives;
-using AxisSim.Core.Dynamics;
-using AxisSim.Core.Motion;
+using AxisSim.Core.Mount;
 
 namespace AxisSim.Files.Scenarios;
 
@@ -71,8 +69,7 @@ internal static class AxisBinding
     private static AxisMotion Motion(ValueSet values, string axis) => new()
     {
         SlewRateRadiansPerSecond = values.Number($"{axis}.motion.slew_rate"),
-        RampSeconds = values.Maybe($"{axis}.motion.ramp_time"),
-        AccelerationRadiansPerSecondSquared = values.Maybe($"{axis}.motion.acceleration"),
+        Ramp = values.Maybe($"{axis}.motion.acceleration") is { } acceleration ? Ramp.OfAcceleration(acceleration) : Ramp.OfSeconds(values.Number($"{axis}.motion.ramp_time")),
         Shape = values.Text($"{axis}.motion.shape") == "s-curve" ? RampShape.SCurve : RampShape.Trapezoid,
         JerkShare = values.Number($"{axis}.motion.jerk_share"),
         StartRateRadiansPerSecond = Rates.AtAxis(values, axis, $"{axis}.motion.start_rate"),

@@ -1,5 +1,5 @@
 using System.Globalization;
-using AxisSim.Core;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Drives;
 using AxisSim.Files.Units;
 

@@ -1,5 +1,4 @@
 using System.Globalization;
-using AxisSim.Core.Motors;
 
 namespace AxisSim.Files.Scenarios;
 

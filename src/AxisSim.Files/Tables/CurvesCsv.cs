@@ -1,5 +1,5 @@
 using System.Globalization;
-using AxisSim.Core.Studies;
+using AxisSim.Core.Outcomes;
 
 namespace AxisSim.Files.Tables;
 

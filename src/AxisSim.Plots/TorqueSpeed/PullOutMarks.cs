@@ -1,5 +1,5 @@
 using System.Globalization;
-using AxisSim.Core.Studies;
+using AxisSim.Core.Outcomes;
 using AxisSim.Plots.Drawing;
 using OxyPlot;
 

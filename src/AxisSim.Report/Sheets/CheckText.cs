@@ -1,5 +1,4 @@
-using AxisSim.Core;
-using AxisSim.Core.Motion;
+using AxisSim.Core.Mount;
 using AxisSim.Report.Text;
 
 namespace AxisSim.Report.Sheets;

@@ -1,5 +1,5 @@
-using AxisSim.Core;
 using AxisSim.Core.Gearing;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Studies;
 

@@ -1,4 +1,4 @@
-using AxisSim.Core;
+using AxisSim.Core.Mount;
 
 namespace AxisSim.Report.Sheets;
 

@@ -1,4 +1,4 @@
-using AxisSim.Core;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Report.Text;

@@ -1,9 +1,8 @@
-using AxisSim.Core;
 using AxisSim.Core.Drives;
 using AxisSim.Core.Dynamics;
 using AxisSim.Core.Gearing;
-using AxisSim.Core.Motion;
 using AxisSim.Core.Motors;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Payloads;
 using AxisSim.Core.Sky;
 
@@ -56,7 +55,7 @@ internal static class BenchmarkCase
             ClutchNewtonMetres = 60,
         },
         Bearings = new AxisBearings { CoulombNewtonMetres = 0.8, ViscousNewtonMetreSecondsPerRadian = 0.1 },
-        Motion = new AxisMotion { SlewRateRadiansPerSecond = 3 * Degree, RampSeconds = 2 },
+        Motion = new AxisMotion { SlewRateRadiansPerSecond = 3 * Degree, Ramp = Ramp.OfSeconds(2) },
     };
 
     /// <summary>The 90 degree slew; a negative imbalance opposes it.</summary>

@@ -1,7 +1,7 @@
-using AxisSim.Core;
 using AxisSim.Core.Dynamics;
 using AxisSim.Core.Gearing;
 using AxisSim.Core.Motion;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Payloads;
 using AxisSim.Core.Sky;
 

@@ -1,9 +1,10 @@
-using AxisSim.Core;
 using AxisSim.Core.Drives;
 using AxisSim.Core.Dynamics;
 using AxisSim.Core.Motion;
 using AxisSim.Core.Motors;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping;
 
 namespace AxisSim.Tests.Assemblies;
 

@@ -1,3 +1,4 @@
+using AxisSim.Core.Drives;
 using AxisSim.Core.Dynamics;
 using AxisSim.Core.Motors;
 

@@ -1,5 +1,7 @@
+using AxisSim.Core.Drives;
 using AxisSim.Core.Dynamics;
 using AxisSim.Core.Motors;
+using AxisSim.Core.Stepping;
 
 namespace AxisSim.Tests.Laws;
 

@@ -1,8 +1,8 @@
-using AxisSim.Core;
-using AxisSim.Core.Dynamics;
+using AxisSim.Core.Drives;
 using AxisSim.Core.Motion;
-using AxisSim.Core.Motors;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping;
 using AxisSim.Tests.Assemblies;
 
 namespace AxisSim.Tests.Laws;
@@ -29,7 +29,7 @@ public sealed class EnergyTests
 
     private static (double Residual, double Through) Residual(double imbalance, double step)
     {
-        AxisModel axis = BenchmarkCase.Axis with { Motion = new AxisMotion { SlewRateRadiansPerSecond = 3 * BenchmarkCase.Degree, RampSeconds = 0.3 } };
+        AxisModel axis = BenchmarkCase.Axis with { Motion = new AxisMotion { SlewRateRadiansPerSecond = 3 * BenchmarkCase.Degree, Ramp = Ramp.OfSeconds(0.3) } };
         MountSetup setup = BenchmarkCase.Setup(axis, imbalance, 2 * BenchmarkCase.Degree, 1.5);
         var run = new MoveRun(setup, MountAxis.Polar, new MovePlan(setup), step);
         var ledger = new EnergyLedger(axis.Motor, 0.0);

@@ -1,9 +1,9 @@
-using AxisSim.Core;
-using AxisSim.Core.Dynamics;
 using AxisSim.Core.Gearing;
 using AxisSim.Core.Motion;
 using AxisSim.Core.Motors;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping;
 using AxisSim.Tests.Assemblies;
 using CsCheck;
 
@@ -35,7 +35,7 @@ public sealed class IdealTests
                     },
                     Train = BenchmarkCase.Axis.Train with { BacklashRadians = 0, Worm = new WormStage { WheelTeeth = 144, GivenDrivingEfficiency = 1.0 } },
                     Bearings = new AxisBearings(),
-                    Motion = new AxisMotion { SlewRateRadiansPerSecond = g.rate * BenchmarkCase.Degree, RampSeconds = g.ramp },
+                    Motion = new AxisMotion { SlewRateRadiansPerSecond = g.rate * BenchmarkCase.Degree, Ramp = Ramp.OfSeconds(g.ramp) },
                 };
                 MountSetup setup = BenchmarkCase.Setup(ideal, 0.0, distance, 4.0);
                 var run = new MoveRun(setup, MountAxis.Polar, new MovePlan(setup), StepChoice.DefaultSeconds);

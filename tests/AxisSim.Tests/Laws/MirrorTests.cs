@@ -1,9 +1,10 @@
-using AxisSim.Core;
 using AxisSim.Core.Dynamics;
 using AxisSim.Core.Gearing;
 using AxisSim.Core.Motion;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Payloads;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping;
 using AxisSim.Tests.Assemblies;
 using CsCheck;
 
@@ -83,7 +84,7 @@ public sealed class MirrorTests
                 Worm = BenchmarkCase.Axis.Train.Worm with { PeriodicError = new PeriodicError(8 * Arcsec, sign * wormPhase, 2 * Arcsec, sign * wormPhase * 0.5, 5 * Arcsec, sign * 0.3) },
             },
             Flexible = share > 0.1 ? new FlexiblePayload { FrequencyHertz = 8.0, InertiaShare = share } : null,
-            Motion = new AxisMotion { SlewRateRadiansPerSecond = rate * BenchmarkCase.Degree, RampSeconds = ramp },
+            Motion = new AxisMotion { SlewRateRadiansPerSecond = rate * BenchmarkCase.Degree, Ramp = Ramp.OfSeconds(ramp) },
         };
         MountSetup setup = BenchmarkCase.Setup(axis, 0.0, sign * distance * BenchmarkCase.Degree, 0.5) with
         {

@@ -1,11 +1,11 @@
-using AxisSim.Core;
 using AxisSim.Core.Drives;
 using AxisSim.Core.Dynamics;
 using AxisSim.Core.Gearing;
 using AxisSim.Core.Motion;
 using AxisSim.Core.Motors;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
-using AxisSim.Core.Studies;
+using AxisSim.Core.Stepping;
 using AxisSim.Tests.Assemblies;
 
 namespace AxisSim.Tests.Numerics;
@@ -29,11 +29,11 @@ public sealed class GeneralSolverTests
 
     [Fact]
     public void B_FullSteppingUnderLoad() => Converges("B", h => MotorAlone(
-        "B", Motor(1e-5), BenchmarkCase.Drive, h, 1.2e-5, new Ramp(0, 1, 0.05), RunUp(40, 0.2, Math.PI / 400), full: true, start: 0, damping: 5e-3), 5e-7);
+        "B", Motor(1e-5), BenchmarkCase.Drive, h, 1.2e-5, new LoadRamp(0, 1, 0.05), RunUp(40, 0.2, Math.PI / 400), full: true, start: 0, damping: 5e-3), 5e-7);
 
     [Fact]
     public void C_MicrosteppingWithTheSupplySaturated() => Converges("C", h => MotorAlone(
-        "C", Motor(1e-5), Fine12Volts, h, 1.2e-5, new Ramp(0, 1, 0.05), RunUp(38, 0.2, 0), full: false, start: 0, damping: 0), 3e-6);
+        "C", Motor(1e-5), Fine12Volts, h, 1.2e-5, new LoadRamp(0, 1, 0.05), RunUp(38, 0.2, 0), full: false, start: 0, damping: 0), 3e-6);
 
     [Fact]
     public void D_LinearAxis() => Converges("D", h => WholeAxis("D", Linear, 4.0, 1 * BenchmarkCase.Degree, h), 3e-3);
@@ -43,14 +43,14 @@ public sealed class GeneralSolverTests
 
     [Fact]
     public void G_SupplySag() => Converges("G", h => MotorAlone(
-        "G", Motor(1e-5), BenchmarkCase.Drive with { SupplyResistanceOhms = 0.3, BusCapacitanceFarads = 1e-3 }, h, 1.2e-5, new Ramp(0, 1, 0.05), RunUp(40, 0.2, Math.PI / 400), full: true, start: 0, damping: 5e-3), 5e-7);
+        "G", Motor(1e-5), BenchmarkCase.Drive with { SupplyResistanceOhms = 0.3, BusCapacitanceFarads = 1e-3 }, h, 1.2e-5, new LoadRamp(0, 1, 0.05), RunUp(40, 0.2, Math.PI / 400), full: true, start: 0, damping: 5e-3), 5e-7);
 
     /// <summary>Order of the step in smooth full-step running: slope of the error over steps from 5 to 40 us, against the general solver.</summary>
     [Fact]
     public void OrderOfConvergenceIsTwo()
     {
         double[] steps = [5e-6, 10e-6, 20e-6, 40e-6];
-        double[] errors = [.. steps.Select(h => MotorAlone("B", Motor(1e-5), BenchmarkCase.Drive, h, 1.2e-5, new Ramp(0, 1, 0.05), RunUp(40, 0.2, Math.PI / 400), full: true, start: 0, damping: 5e-3))];
+        double[] errors = [.. steps.Select(h => MotorAlone("B", Motor(1e-5), BenchmarkCase.Drive, h, 1.2e-5, new LoadRamp(0, 1, 0.05), RunUp(40, 0.2, Math.PI / 400), full: true, start: 0, damping: 5e-3))];
         (double _, double order) = MathNet.Numerics.Fit.Line([.. steps.Select(x => Math.Log(x))], [.. errors.Select(x => Math.Log(x))]);
         Assert.True(order >= LeastOrder, $"order {order}; errors {string.Join(", ", errors)}");
     }
@@ -66,7 +66,7 @@ public sealed class GeneralSolverTests
     {
         double torque = double.NaN;
         Func<double, double> plan = RunUp(60, 0.3, Math.PI / 400);
-        Alone(Motor(1e-5), BenchmarkCase.Drive, step, 1.2e-5, new Ramp(0.5, 0.2, 0.48), plan, full: true, start: 0, damping: 5e-3, until: 2.0, (t, lag, load) =>
+        Alone(Motor(1e-5), BenchmarkCase.Drive, step, 1.2e-5, new LoadRamp(0.5, 0.2, 0.48), plan, full: true, start: 0, damping: 5e-3, until: 2.0, (t, lag, load) =>
         {
             if (double.IsNaN(torque) && Math.Abs(lag) > Math.PI)
             {
@@ -125,14 +125,14 @@ public sealed class GeneralSolverTests
                 Drive = axis.Drive with { ChangeoverRadiansPerSecond = double.PositiveInfinity },
                 Train = axis.Train with { BacklashRadians = 0, Worm = axis.Train.Worm with { GivenDrivingEfficiency = 1, PeriodicError = PeriodicError.None } },
                 Bearings = axis.Bearings with { CoulombNewtonMetres = 0 },
-                Motion = new AxisMotion { SlewRateRadiansPerSecond = 2 * BenchmarkCase.Degree, RampSeconds = 0.2 },
+                Motion = new AxisMotion { SlewRateRadiansPerSecond = 2 * BenchmarkCase.Degree, Ramp = Ramp.OfSeconds(0.2) },
             };
         }
     }
 
     private static AxisModel Rough(double ramp) => BenchmarkCase.Unquantised(BenchmarkCase.Axis) with
     {
-        Motion = new AxisMotion { SlewRateRadiansPerSecond = 3 * BenchmarkCase.Degree, RampSeconds = ramp },
+        Motion = new AxisMotion { SlewRateRadiansPerSecond = 3 * BenchmarkCase.Degree, Ramp = Ramp.OfSeconds(ramp) },
     };
 
     /// <summary>Worst difference of the axis error at the table's times, arcsec.</summary>
@@ -179,13 +179,13 @@ public sealed class GeneralSolverTests
     private static Func<double, double> RunUp(double speed, double ramp, double start) =>
         t => start + (t < ramp ? 0.5 * speed * t * t / ramp : speed * (t - (0.5 * ramp)));
 
-    private readonly record struct Ramp(double From, double Slope, double Most)
+    private readonly record struct LoadRamp(double From, double Slope, double Most)
     {
         public double At(double t) => Math.Clamp((t - From) * Slope, 0.0, Most);
     }
 
     /// <summary>Worst difference of the rotor from the table, rad.</summary>
-    private static double MotorAlone(string name, StepperMotor motor, ChopperDrive drive, double step, double addedInertia, Ramp load, Func<double, double> plan, bool full, double start, double damping)
+    private static double MotorAlone(string name, StepperMotor motor, ChopperDrive drive, double step, double addedInertia, LoadRamp load, Func<double, double> plan, bool full, double start, double damping)
     {
         ReferenceTable table = ReferenceTable.Read(name);
         double[] times = table["time_s"];
@@ -205,7 +205,7 @@ public sealed class GeneralSolverTests
     }
 
     /// <summary>The motor with a rigid inertia and a load torque; <paramref name="look"/> gets time, load angle (electrical rad) and load.</summary>
-    private static void Alone(StepperMotor motor, ChopperDrive drive, double step, double addedInertia, Ramp load, Func<double, double> plan, bool full, double start, double damping, double until, Action<double, double, double> look)
+    private static void Alone(StepperMotor motor, ChopperDrive drive, double step, double addedInertia, LoadRamp load, Func<double, double> plan, bool full, double start, double damping, double until, Action<double, double, double> look)
     {
         var command = new PhaseCommand(new MicrostepTable(drive.MicrostepsPerFullStep), motor.RotorTeeth, 1.0, [new DriveEvent(0, drive.SlewCurrentAmperes, full)]);
         var law = new ChopperStepper(motor, drive, command, new WindingHeat(20, 0, 1), step);

@@ -4,6 +4,7 @@ using System.Text.Json;
 using AxisSim.Core.Dynamics;
 using AxisSim.Core.Motion;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping;
 using AxisSim.Tests.Assemblies;
 
 namespace AxisSim.Tests.Numerics;
@@ -50,7 +51,7 @@ public sealed class PeersInCTests
     {
         JsonElement[] mine = [.. states.Where(s => s.GetProperty("state").GetString() == name)];
         Assert.NotEmpty(mine);
-        Core.MountSetup setup = BenchmarkCase.Slew(imbalance);
+        Core.Mount.MountSetup setup = BenchmarkCase.Slew(imbalance);
         var run = new MoveRun(setup, MountAxis.Polar, new MovePlan(setup), StepChoice.DefaultSeconds);
         var none = default(NoObserver);
         foreach (JsonElement state in mine)

@@ -1,7 +1,8 @@
-using AxisSim.Core;
-using AxisSim.Core.Dynamics;
 using AxisSim.Core.Motion;
+using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping;
 using AxisSim.Core.Studies;
 using AxisSim.Tests.Assemblies;
 
@@ -12,28 +13,51 @@ public sealed class RunTests
     [Fact]
     public void TheSameRunTwiceIsTheSameToTheLastBit()
     {
-        MountSetup setup = BenchmarkCase.Setup(BenchmarkCase.Axis with { Motion = new AxisMotion { SlewRateRadiansPerSecond = 0.05, RampSeconds = 0.3 } }, -4.0, 0.1, 1.0, probe: true);
+        MountSetup setup = BenchmarkCase.Setup(BenchmarkCase.Axis with { Motion = new AxisMotion { SlewRateRadiansPerSecond = 0.05, Ramp = Ramp.OfSeconds(0.3) } }, -4.0, 0.1, 1.0, probe: true);
         AxisResult one = MoveStudy.Run(setup, MountAxis.Polar, new MoveOptions());
         AxisResult two = MoveStudy.Run(setup, MountAxis.Polar, new MoveOptions());
         Assert.Equal(one.Outcome, two.Outcome);
-        Assert.Equal(one.Trace.AxisErrorRadians, two.Trace.AxisErrorRadians);
-        Assert.Equal(one.Trace.PhaseACurrentAmperes, two.Trace.PhaseACurrentAmperes);
+        Assert.Equal(one.Trace.ToSeconds, two.Trace.ToSeconds);
+        foreach (TraceQuantity quantity in Enum.GetValues<TraceQuantity>())
+        {
+            Assert.Equal(one.Trace[quantity].Least, two.Trace[quantity].Least);
+            Assert.Equal(one.Trace[quantity].Greatest, two.Trace[quantity].Greatest);
+        }
     }
 
     [Fact]
     public void AStepAllocatesNothing()
     {
-        MountSetup setup = BenchmarkCase.Slew(-4.0, probe: true);
-        var run = new MoveRun(setup, MountAxis.Polar, new MovePlan(setup), StepChoice.DefaultSeconds);
+        (MoveRun run, _) = Nominal();
         var none = default(NoObserver);
-        run.RunTo(2.5, ref none, stopWhenLost: true); // compile, and pass the changeover
+        AssertAllocatesNothing(run, ref none);
+    }
+
+    [Fact]
+    public void ARecordedStepAllocatesNothing()
+    {
+        (MoveRun run, double ratio) = Nominal();
+        var recorder = new MoveRecorder(new MoveRecord(run, ratio, 0.2, new TraceRecorder(run, ratio, _ => (0.0, 0.0), sink: null)));
+        AssertAllocatesNothing(run, ref recorder);
+    }
+
+    private static (MoveRun Run, double Ratio) Nominal()
+    {
+        MountSetup setup = BenchmarkCase.Slew(-4.0, probe: true);
+        return (new MoveRun(setup, MountAxis.Polar, new MovePlan(setup), StepChoice.DefaultSeconds), setup.Axis(MountAxis.Polar).Train.TotalRatio);
+    }
+
+    private static void AssertAllocatesNothing<TObserver>(MoveRun run, ref TObserver observer)
+        where TObserver : struct, IStepObserver
+    {
+        run.RunTo(2.5, ref observer, stopWhenLost: true); // compile, and pass the changeover
 
         // The runtime may compile a method again in the middle of a stretch and charge this thread for it, once: a step that allocates shows in every stretch.
         long least = long.MaxValue;
         for (double until = 3.0; until <= 8.0; until += 0.5)
         {
             long before = GC.GetAllocatedBytesForCurrentThread();
-            run.RunTo(until, ref none, stopWhenLost: true);
+            run.RunTo(until, ref observer, stopWhenLost: true);
             least = Math.Min(least, GC.GetAllocatedBytesForCurrentThread() - before);
         }
 
@@ -53,15 +77,15 @@ public sealed class RunTests
         Assert.Equal("axis speed", result.Broken.Quantity);
         Assert.InRange(result.Broken.TimeSeconds, 1.0, 1.002);
         Assert.InRange(result.Broken.LastGoodAxisRadians, 0.01, 0.014); // a t^2/2 = 0.0131 rad
-        Assert.NotEmpty(result.Trace.TimeSeconds); // what there is, is kept
-        Assert.True(result.Trace.TimeSeconds[^1] <= 1.002);
+        Assert.NotEmpty(result.Trace.ToSeconds); // what there is, is kept
+        Assert.True(result.Trace.ToSeconds[^1] <= 1.002);
     }
 
     [Fact]
     public void AStepTooLongForTheSpeedIsShortenedAndSaidSo()
     {
         // 100 teeth x 37.7 rad/s x 100 us = 0.377 is just allowed; twice the slew rate is not.
-        AxisModel fast = BenchmarkCase.Axis with { Motion = new AxisMotion { SlewRateRadiansPerSecond = 8 * BenchmarkCase.Degree, RampSeconds = 2 } };
+        AxisModel fast = BenchmarkCase.Axis with { Motion = new AxisMotion { SlewRateRadiansPerSecond = 8 * BenchmarkCase.Degree, Ramp = Ramp.OfSeconds(2) } };
         MountSetup setup = BenchmarkCase.Setup(fast, 4.0, 1.0, 0.5);
         var run = new MoveRun(setup, MountAxis.Polar, new MovePlan(setup), 50e-6);
         Assert.Equal(25e-6, run.Choice.StepSeconds);

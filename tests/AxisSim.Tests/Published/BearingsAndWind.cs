@@ -1,4 +1,6 @@
 using AxisSim.Core.Dynamics;
+using AxisSim.Core.Mount;
+using AxisSim.Core.Numerics;
 
 namespace AxisSim.Tests.Published;
 

@@ -1,6 +1,5 @@
 using AxisSim.Core.Payloads;
 using AxisSim.Core.Sky;
-using AxisSim.Core.Studies;
 
 namespace AxisSim.Cli.Text.Balance;
 

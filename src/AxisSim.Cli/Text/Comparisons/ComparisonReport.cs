@@ -1,5 +1,5 @@
-using AxisSim.Core;
 using AxisSim.Core.Comparisons;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Cli.Text.Comparisons;

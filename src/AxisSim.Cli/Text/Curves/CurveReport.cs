@@ -1,5 +1,5 @@
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
-using AxisSim.Core.Studies;
 
 namespace AxisSim.Cli.Text.Curves;
 

@@ -1,5 +1,5 @@
-using AxisSim.Core;
 using AxisSim.Core.Batches;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Recommendations;
 
 namespace AxisSim.Cli.Text.Recommend;

@@ -1,10 +1,12 @@
-using AxisSim.Core;
 using AxisSim.Core.Drives;
 using AxisSim.Core.Dynamics;
 using AxisSim.Core.Motors;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
+using AxisSim.Core;
 using AxisSim.Tests.Assemblies;
 
 namespace AxisSim.Tests.Unit.Drives;
@@ -80,16 +82,17 @@ public sealed class RotorDampingTests
         MountSetup setup = Resonant(0.0);
         AxisResult result = MoveStudy.Run(setup, MountAxis.Polar, new MoveOptions());
         Assert.Equal(Verdict.Stalls, result.Outcome.Verdict);
-        Remedy remedy = Assert.Single(result.Diagnosis!.Remedies, one => one.Kind == RemedyKind.MoreDamping);
-        Assert.Equal(0.0, remedy.From);
-        Assert.InRange(remedy.To!.Value, 0.01, 0.5);
-        Assert.Equal(Verdict.Arrives, MoveStudy.Run(Resonant(remedy.To.Value), MountAxis.Polar, new MoveOptions { Explain = false }).Outcome.Verdict);
+        Cure cure = Assert.Single(result.Diagnosis!.Cures.Alone, one => one.Kind == CureKind.MoreDamping);
+        Assert.Equal(0.0, cure.From);
+        Assert.Equal(Limit.Swings, result.Diagnosis.Why.Limit);
+        Assert.InRange(cure.To!.Value, 0.01, 0.5);
+        Assert.Equal(Verdict.Arrives, MoveStudy.Run(Resonant(cure.To.Value), MountAxis.Polar, new MoveOptions { Explain = false }).Outcome.Verdict);
     }
 
     private static MountSetup Resonant(double share) => BenchmarkCase.Setup(
         Model(drive => drive with { GivenDampingNewtonMetreSecondsPerRadian = null, DampingShare = share, ChangeoverRadiansPerSecond = 1.0 }) with
         {
-            Motion = BenchmarkCase.Axis.Motion with { RampSeconds = 3.0 },
+            Motion = BenchmarkCase.Axis.Motion with { Ramp = Ramp.OfSeconds(3.0) },
         },
         -4.0,
         10.0 * BenchmarkCase.Degree,

@@ -1,9 +1,10 @@
-using AxisSim.Core;
 using AxisSim.Core.Dynamics;
 using AxisSim.Core.Gearing;
 using AxisSim.Core.Motion;
 using AxisSim.Core.Motors;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping;
 using AxisSim.Tests.Assemblies;
 
 namespace AxisSim.Tests.Unit.Dynamics;
@@ -142,7 +143,7 @@ public sealed class TrainTests
                 Worm = BenchmarkCase.Axis.Train.Worm with { InertiaKilogramSquareMetres = 2e-6 },
             },
             Drive = BenchmarkCase.Drive with { GivenDampingNewtonMetreSecondsPerRadian = 3e-4 },
-            Motion = new AxisMotion { SlewRateRadiansPerSecond = 2 * BenchmarkCase.Degree, RampSeconds = 0.5 },
+            Motion = new AxisMotion { SlewRateRadiansPerSecond = 2 * BenchmarkCase.Degree, Ramp = Ramp.OfSeconds(0.5) },
         };
         MountSetup setup = BenchmarkCase.Setup(axis, -10.0, 3 * BenchmarkCase.Degree, 1.0);
         var run = new MoveRun(setup, MountAxis.Polar, new MovePlan(setup), 20e-6);

@@ -1,4 +1,5 @@
 using AxisSim.Core.Dynamics;
+using AxisSim.Core.Mount;
 
 namespace AxisSim.Tests.Unit.Dynamics;
 

@@ -106,7 +106,7 @@ public sealed class MutationTests(ITestOutputHelper output)
             double[] numbers =
             [
                 setup.Move.Start.PolarRadians, setup.Move.End.PolarRadians, setup.Move.SettleToleranceRadians, setup.Load.DeclinationInertiaKilogramSquareMetres, .. setup.Load.PolarInertia, .. setup.Load.PolarGravity,
-                .. new[] { setup.Polar, setup.Declination }.OfType<AxisSim.Core.AxisModel>().SelectMany(axis => new[]
+                .. new[] { setup.Polar, setup.Declination }.OfType<AxisSim.Core.Mount.AxisModel>().SelectMany(axis => new[]
                 {
                     axis.Motor.HoldingTorqueNewtonMetres, axis.Motor.RotorInertiaKilogramSquareMetres, axis.Drive.SupplyVolts, axis.Train.TotalRatio, axis.Train.StiffnessNewtonMetresPerRadian,
                     axis.Motion.SlewRateRadiansPerSecond, axis.Motion.PeakAcceleration, axis.Bearings.BreakawayNewtonMetres,

@@ -1,7 +1,6 @@
 using AxisSim.Core.Drives;
-using AxisSim.Core.Dynamics;
 using AxisSim.Core.Gearing;
-using AxisSim.Core.Motion;
+using AxisSim.Core.Mount;
 using AxisSim.Files.Keys;
 using AxisSim.Files.Scenarios;
 
@@ -43,7 +42,7 @@ public sealed class ScenarioKeyTests
     public void Defaults_are_those_of_the_records_of_the_model()
     {
         Scenario scenario = ScenarioReader.ReadText(Bare, "bare.toml", []).Scenario!;
-        AxisSim.Core.AxisModel axis = scenario.Setup.Polar!;
+        AxisSim.Core.Mount.AxisModel axis = scenario.Setup.Polar!;
         Assert.Equal(new Disturbances(), scenario.Setup.Disturbances);
         ChopperDrive drive = new() { SupplyVolts = 24, SlewCurrentAmperes = 1, TrackingCurrentAmperes = 1, HoldingCurrentAmperes = 1, MicrostepsPerFullStep = 64 };
         Assert.Equal(drive, axis.Drive);
@@ -53,7 +52,7 @@ public sealed class ScenarioKeyTests
         Assert.Equal(train, axis.Train);
         GearStage stage = new() { Name = "belt", DrivenTeeth = 5, DrivingTeeth = 1, Efficiency = 0.97 };
         Assert.Equal(stage, Assert.Single(axis.Train.Stages));
-        AxisMotion motion = new() { SlewRateRadiansPerSecond = axis.Motion.SlewRateRadiansPerSecond, RampSeconds = 2 };
+        AxisMotion motion = new() { SlewRateRadiansPerSecond = axis.Motion.SlewRateRadiansPerSecond, Ramp = Ramp.OfSeconds(2) };
         Assert.Equal(motion, axis.Motion);
         FlexiblePayload flexible = new() { FrequencyHertz = 8 };
         Assert.Equal(flexible, axis.Flexible);

@@ -65,9 +65,9 @@ public sealed class SettingTests
     public void A_setting_replaces_its_alternative()
     {
         Scenario scenario = ScenarioReader.ReadText(Heavy, "m.toml", ["polar.motion.acceleration=3 deg/s^2", "polar.worm.efficiency=0.4"]).Scenario!;
-        Assert.Null(scenario.Setup.Polar!.Motion.RampSeconds);
+        Assert.Null(scenario.Setup.Polar!.Motion.Ramp.Seconds);
         Assert.Equal(0.4, scenario.Setup.Polar.Train.Worm.GivenDrivingEfficiency);
-        Assert.Equal(1.2, scenario.Setup.Declination!.Motion.RampSeconds);
+        Assert.Equal(1.2, scenario.Setup.Declination!.Motion.Ramp.Seconds);
         Assert.Equal(0.4, scenario.Setup.Declination.Train.Worm.GivenDrivingEfficiency);
     }
 

@@ -29,6 +29,21 @@ public sealed class ShippedScenarioTests
         Assert.Subset(names, new HashSet<string> { "heavy-reflector.toml", "heavy-reflector-stalls.toml", "heavy-reflector-rescued.toml", "light-refractor.toml", "nominal.toml", "nominal-opposing.toml" });
     }
 
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void The_microstep_told_in_a_comment_is_that_of_the_figures(string name)
+    {
+        string path = Repository.PathOf("scenarios", name);
+        Core.Mount.AxisModel axis = ScenarioReader.ReadFile(path, []).Scenario!.Setup.Polar!;
+        double microstep = axis.Motor.FullStepRadians / axis.Train.TotalRatio / axis.Drive.MicrostepsPerFullStep / Arcsecond;
+        System.Text.RegularExpressions.Match told = System.Text.RegularExpressions.Regex.Match(File.ReadAllText(path), @"(?m)^microsteps = .*# ([0-9.]+) arcsec at the axis");
+        Assert.True(told.Success, "the comment is gone");
+
+        // Paper, nominal: 360 x 3600 arcsec / (400 steps x 720 x 64) = 0.0703 arcsec. Two digits are shown.
+        const double TwoDigits = 0.05;
+        Assert.Equal(1.0, double.Parse(told.Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture) / microstep, TwoDigits);
+    }
+
     [Fact]
     public void The_template_reads_without_a_problem_and_names_every_key()
     {
@@ -45,7 +60,7 @@ public sealed class ShippedScenarioTests
     public void The_nominal_case_is_exactly_the_benchmark_case()
     {
         Scenario scenario = ScenarioReader.ReadFile(Repository.PathOf("scenarios", "nominal.toml"), []).Scenario!;
-        AxisSim.Core.AxisModel axis = scenario.Setup.Polar!;
+        AxisSim.Core.Mount.AxisModel axis = scenario.Setup.Polar!;
         Assert.Null(scenario.Setup.Declination);
         Assert.Equal((100.0, 1.5, 3.0e-3, 1.5, 0.40, 0.015, 6e-6, 1e-5, 0.005), (axis.Motor.RotorTeeth, axis.Motor.ResistanceOhms, axis.Motor.InductanceHenries, axis.Motor.RatedCurrentAmperes, axis.Motor.HoldingTorqueNewtonMetres, axis.Motor.DetentTorqueNewtonMetres, axis.Motor.RotorInertiaKilogramSquareMetres, axis.Motor.ViscousNewtonMetreSecondsPerRadian, axis.Motor.CoulombTorqueNewtonMetres));
         Assert.Equal((24.0, 0.0, 1.5, 64, 20.0, 1.0, 1e-4), (axis.Drive.SupplyVolts, axis.Drive.SupplyResistanceOhms, axis.Drive.SlewCurrentAmperes, axis.Drive.MicrostepsPerFullStep, axis.Drive.ChangeoverRadiansPerSecond, axis.Drive.FullStepCurrentFraction, axis.Drive.RegulatorSeconds));
@@ -53,7 +68,7 @@ public sealed class ShippedScenarioTests
         Assert.Equal((0.8, 0.8, 0.1), (axis.Bearings.CoulombNewtonMetres, axis.Bearings.BreakawayNewtonMetres, axis.Bearings.ViscousNewtonMetreSecondsPerRadian));
         Assert.Equal(30 * Arcsecond, axis.Train.BacklashRadians, 15);
         Assert.Equal(8 * Arcsecond, axis.Train.Worm.PeriodicError.FirstAmplitudeRadians, 15);
-        Assert.Equal((2.0, 3.0), (axis.Motion.RampSeconds, scenario.Setup.Move.ObserveSeconds));
+        Assert.Equal((2.0, 3.0), (axis.Motion.Ramp.Seconds, scenario.Setup.Move.ObserveSeconds));
         Assert.Equal(3 * Degree, axis.Motion.SlewRateRadiansPerSecond, 15);
         Assert.Equal(90 * Degree, scenario.Setup.Move.End.PolarRadians, 15);
         Assert.False(scenario.Setup.Disturbances.SyncProbe);

@@ -1,8 +1,9 @@
-using AxisSim.Core;
 using AxisSim.Core.Dynamics;
 using AxisSim.Core.Gearing;
 using AxisSim.Core.Motion;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping;
 using AxisSim.Files.Scenarios;
 using AxisSim.Tests.Assemblies;
 
@@ -52,12 +53,20 @@ public sealed class LaneLawTests
     }
 
     [Fact]
+    public void ASupplyThatCollapsesAgrees()
+    {
+        AxisModel axis = BenchmarkCase.Axis with { Drive = BenchmarkCase.Drive with { SupplyVolts = 4.0, SupplyResistanceOhms = 2.0 } };
+        MoveRun run = Agree(BenchmarkCase.Setup(axis, 0.0, 5 * BenchmarkCase.Degree, 1.0), MountAxis.Polar, 0.1);
+        Assert.InRange(run.Reading.BusVolts, 0.0, 3.0);
+    }
+
+    [Fact]
     public void ASlippingClutchAgrees()
     {
         AxisModel axis = BenchmarkCase.Axis with
         {
             Train = BenchmarkCase.Axis.Train with { ClutchNewtonMetres = 2.0 },
-            Motion = new AxisMotion { SlewRateRadiansPerSecond = 3 * BenchmarkCase.Degree, RampSeconds = 0.1 },
+            Motion = new AxisMotion { SlewRateRadiansPerSecond = 3 * BenchmarkCase.Degree, Ramp = Ramp.OfSeconds(0.1) },
         };
         MoveRun run = Agree(BenchmarkCase.Setup(axis, 0.0, 5 * BenchmarkCase.Degree, 1.0), MountAxis.Polar, 1.0);
         Assert.NotEqual(0.0, run.SlipRadians);
@@ -98,7 +107,7 @@ public sealed class LaneLawTests
     {
         public static bool Wants => true;
 
-        public void See(in Core.Motors.StepContext step, MoveRun run)
+        public void See(in Core.Drives.StepContext step, MoveRun run)
         {
         }
     }

@@ -1,4 +1,5 @@
-using AxisSim.Core.Lanes;
+using AxisSim.Core.Numerics;
+using AxisSim.Core.Stepping.Lanes;
 using CsCheck;
 
 namespace AxisSim.Tests.Unit.Lanes;

@@ -1,6 +1,6 @@
-using AxisSim.Core;
 using AxisSim.Core.Batches;
 using AxisSim.Core.Maps;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
 using AxisSim.Files.Scenarios;
 

@@ -1,5 +1,5 @@
 using System.Globalization;
-using AxisSim.Core;
+using AxisSim.Core.Mount;
 using AxisSim.Files.Keys;
 using AxisSim.Files.Maps;
 using AxisSim.Files.Scenarios;
@@ -56,10 +56,10 @@ public sealed class VariantTests
         MapRange first = Range("--x", "polar.motion.acceleration=1..3 deg/s^2", 3), second = Range("--y", "polar.worm.efficiency=0.3..0.5", 3);
         var variants = new ScenarioVariants(Heavy, "m.toml", ["payload.tube.mass=11 kg"], first, second);
         MountSetup setup = variants.Setup(1, 2, out _)!;
-        Assert.Null(setup.Polar!.Motion.RampSeconds);
-        Assert.Equal(2.0 * Math.PI / 180.0, setup.Polar.Motion.AccelerationRadiansPerSecondSquared);
+        Assert.Null(setup.Polar!.Motion.Ramp.Seconds);
+        Assert.Equal(2.0 * Math.PI / 180.0, setup.Polar.Motion.Ramp.RadiansPerSecondSquared);
         Assert.Equal((0.5, 0.5), (setup.Polar.Train.Worm.GivenDrivingEfficiency, setup.Declination!.Train.Worm.GivenDrivingEfficiency));
-        Assert.Equal(1.2, setup.Declination.Motion.RampSeconds);
+        Assert.Equal(1.2, setup.Declination.Motion.Ramp.Seconds);
     }
 
     [Fact]

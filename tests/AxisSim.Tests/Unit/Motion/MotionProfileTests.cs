@@ -1,4 +1,5 @@
 using AxisSim.Core.Motion;
+using AxisSim.Core.Mount;
 using CsCheck;
 
 namespace AxisSim.Tests.Unit.Motion;
@@ -53,7 +54,7 @@ public sealed class MotionProfileTests
     [Fact]
     public void Nothing_to_do_has_no_segments()
     {
-        AxisMotion motion = new() { SlewRateRadiansPerSecond = 1.0, RampSeconds = 1.0, Shape = RampShape.SCurve };
+        AxisMotion motion = new() { SlewRateRadiansPerSecond = 1.0, Ramp = Ramp.OfSeconds(1.0), Shape = RampShape.SCurve };
         Assert.Empty(MotionProfile.Create(0.0, motion).Segments);
         Assert.Empty(MotionProfile.Trapezoid(0.0, 1.0, 1.0).Segments);
         Assert.Equal(0.0, MotionProfile.Create(0.0, motion).At(3.0).Position);
@@ -70,7 +71,7 @@ public sealed class MotionProfileTests
         {
             SlewRateRadiansPerSecond = 3.0,
             StartRateRadiansPerSecond = 1.0,
-            RampSeconds = 4.0,
+            Ramp = Ramp.OfSeconds(4.0),
             Shape = RampShape.SCurve,
             JerkShare = share,
         };
@@ -86,8 +87,8 @@ public sealed class MotionProfileTests
     public void S_curve_by_acceleration_equals_the_one_by_its_ramp_time()
     {
         // a = v/(Tr (1 - share)): 3 rad/s in 2 s at a share of 0.25 asks for 2 rad/s2.
-        AxisMotion byTime = new() { SlewRateRadiansPerSecond = 3.0, RampSeconds = 2.0, Shape = RampShape.SCurve };
-        AxisMotion byAcceleration = byTime with { RampSeconds = null, AccelerationRadiansPerSecondSquared = 2.0 };
+        AxisMotion byTime = new() { SlewRateRadiansPerSecond = 3.0, Ramp = Ramp.OfSeconds(2.0), Shape = RampShape.SCurve };
+        AxisMotion byAcceleration = byTime with { Ramp = Ramp.OfAcceleration(2.0) };
         Assert.Equal(MotionProfile.Create(9.0, byTime).Segments, MotionProfile.Create(9.0, byAcceleration).Segments);
     }
 
@@ -99,7 +100,7 @@ public sealed class MotionProfileTests
                 AxisMotion motion = new()
                 {
                     SlewRateRadiansPerSecond = rate,
-                    RampSeconds = ramp,
+                    Ramp = Ramp.OfSeconds(ramp),
                     StartRateRadiansPerSecond = startShare * rate,
                     Shape = curved ? RampShape.SCurve : RampShape.Trapezoid,
                     JerkShare = share,

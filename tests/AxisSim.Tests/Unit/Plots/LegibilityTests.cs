@@ -1,7 +1,6 @@
 using System.Text;
 using System.Xml.Linq;
 using AxisSim.Core.Outcomes;
-using AxisSim.Core.Studies;
 using AxisSim.Plots;
 using AxisSim.Plots.Drawing;
 using AxisSim.Plots.Moves;

@@ -1,4 +1,4 @@
-using AxisSim.Core;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Recommendations;
 using AxisSim.Core.Sky;
 using AxisSim.Files.Scenarios;

@@ -1,4 +1,4 @@
-using AxisSim.Core;
+using AxisSim.Core.Mount;
 using AxisSim.Files.Scenarios;
 
 namespace AxisSim.Tests.Unit.Recommendations;

@@ -1,5 +1,6 @@
-using AxisSim.Core;
 using AxisSim.Core.Batches;
+using AxisSim.Core.Mount;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Recommendations;
 using AxisSim.Core.Sky;
 using AxisSim.Files.Scenarios;
@@ -20,10 +21,10 @@ public sealed class WorstCornerTests
         MountSetup setup = scenario.Setup;
         CheckMove move = CheckMoves.Of(setup, MountAxis.Polar, scenario.LatitudeRadians).First(one => one.Kind == CheckMoveKind.OpposedAtStart);
         AxisSettings settings = AxisSettings.Of(setup, MountAxis.Polar) with { SlewRateRadiansPerSecond = degreesPerSecond * Setups.Degree, RampSeconds = ramp };
-        var ask = new BatchAsker(0, 50e-6, null, default);
+        var ask = new Asker(new QuestionOptions());
         WorstCorner found = WorstCorner.Find(ask, setup, settings, [move], scenario.Tolerances, 1.3, RateFinder.ProbeRadians);
         double most = RateFinder.ProbeRadians(settings);
-        double[] all = LoadFactors.Of(
+        double[] all = CornerFactors.Of(
             ask,
             [.. Enumerable.Range(0, ToleranceFactors.Corners).Select(mask => (Func<double, IEnumerable<BatchCase>>)(factor => [new LoadCase(move, ToleranceFactors.Corner(scenario.Tolerances, mask)).With(setup, settings, factor, most)]))],
             1.3);

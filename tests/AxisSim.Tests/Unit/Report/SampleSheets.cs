@@ -1,6 +1,6 @@
 using AxisSim.Cli.Text.Moves;
-using AxisSim.Core;
 using AxisSim.Core.Gearing;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Studies;
 using AxisSim.Report.Sheets;

@@ -1,7 +1,7 @@
 using System.Text;
 using System.Text.RegularExpressions;
-using AxisSim.Core;
 using AxisSim.Core.Gearing;
+using AxisSim.Core.Mount;
 using AxisSim.Plots;
 using AxisSim.Report.Sheets;
 using AxisSim.Tests.Unit.Cli;

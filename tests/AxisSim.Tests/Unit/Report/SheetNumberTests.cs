@@ -1,6 +1,5 @@
 using System.Globalization;
-using AxisSim.Core;
-using AxisSim.Core.Motion;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
@@ -174,9 +173,9 @@ public sealed class SheetNumberTests
     private static (double Seconds, double DegreesPerSecondSquared) Ramp(AxisMotion motion, double degreesPerSecond)
     {
         double shape = motion.Shape == RampShape.SCurve ? 1.0 - motion.JerkShare : 1.0;
-        return motion.RampSeconds is { } seconds
+        return motion.Ramp.Seconds is { } seconds
             ? (seconds, degreesPerSecond / (seconds * shape))
-            : (degreesPerSecond / (motion.AccelerationRadiansPerSecondSquared!.Value * 180.0 / Math.PI * shape), motion.AccelerationRadiansPerSecondSquared.Value * 180.0 / Math.PI);
+            : (degreesPerSecond / (motion.Ramp.RadiansPerSecondSquared!.Value * 180.0 / Math.PI * shape), motion.Ramp.RadiansPerSecondSquared.Value * 180.0 / Math.PI);
     }
 
     private static IEnumerable<string> Settings(AxisModel model, MountAxis axis, double share)
@@ -184,7 +183,7 @@ public sealed class SheetNumberTests
         string key = axis.Key();
         double degrees = model.Motion.SlewRateRadiansPerSecond * 180.0 / Math.PI;
         yield return string.Create(CultureInfo.InvariantCulture, $"{key}.motion.slew_rate={share * degrees:R} deg/s");
-        if (model.Motion.AccelerationRadiansPerSecondSquared is { } acceleration)
+        if (model.Motion.Ramp.RadiansPerSecondSquared is { } acceleration)
         {
             yield return string.Create(CultureInfo.InvariantCulture, $"{key}.motion.acceleration={share * acceleration * 180.0 / Math.PI:R} deg/s^2");
         }

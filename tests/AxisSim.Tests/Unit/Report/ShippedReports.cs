@@ -1,6 +1,6 @@
 using System.Collections.Concurrent;
 using AxisSim.Cli.Output;
-using AxisSim.Core.Dynamics;
+using AxisSim.Core.Stepping;
 using AxisSim.Core.Studies;
 using AxisSim.Files.Scenarios;
 using AxisSim.Report.Pages;

@@ -1,9 +1,8 @@
-using AxisSim.Core;
 using AxisSim.Core.Drives;
-using AxisSim.Core.Dynamics;
 using AxisSim.Core.Gearing;
-using AxisSim.Core.Motion;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
 using AxisSim.Tests.Assemblies;
@@ -25,7 +24,7 @@ public sealed class MoveStudyTests
         AxisModel axis = BenchmarkCase.Axis with
         {
             Flexible = new FlexiblePayload { FrequencyHertz = 8.0 },
-            Motion = new AxisMotion { SlewRateRadiansPerSecond = 3 * BenchmarkCase.Degree, RampSeconds = ramp },
+            Motion = new AxisMotion { SlewRateRadiansPerSecond = 3 * BenchmarkCase.Degree, Ramp = Ramp.OfSeconds(ramp) },
         };
         AxisOutcome outcome = MoveStudy.Run(BenchmarkCase.Setup(axis, imbalance, 20 * BenchmarkCase.Degree, 2.0), MountAxis.Polar, Plain).Outcome;
         OffsetSplit o = outcome.Offset;
@@ -70,7 +69,7 @@ public sealed class MoveStudyTests
         {
             Motor = BenchmarkCase.Motor with { GivenThermalResistanceKelvinPerWatt = null, ThermalTimeConstantSeconds = 5.0 },
             Drive = BenchmarkCase.Drive with { ChangeoverRadiansPerSecond = double.PositiveInfinity },
-            Motion = new AxisMotion { SlewRateRadiansPerSecond = 0.3 * BenchmarkCase.Degree, RampSeconds = 1 }, // slow, for the regulator lags a fast sine and its current falls
+            Motion = new AxisMotion { SlewRateRadiansPerSecond = 0.3 * BenchmarkCase.Degree, Ramp = Ramp.OfSeconds(1) }, // slow, for the regulator lags a fast sine and its current falls
         };
         AxisOutcome outcome = MoveStudy.Run(BenchmarkCase.Setup(axis, 0.0, 0.1, 40.0), MountAxis.Polar, Plain).Outcome;
         Assert.Equal(54.56, outcome.Power.ContinuousCelsius, 0.3); // 377 electrical rad/s x 100 us of lag take 0.3 % of the loss
@@ -90,7 +89,7 @@ public sealed class MoveStudyTests
         AxisModel axis = BenchmarkCase.Axis with
         {
             Drive = BenchmarkCase.Drive with { ChangeoverRadiansPerSecond = double.PositiveInfinity },
-            Motion = new AxisMotion { SlewRateRadiansPerSecond = rate, RampSeconds = 1.0, StartRateRadiansPerSecond = rate },
+            Motion = new AxisMotion { SlewRateRadiansPerSecond = rate, Ramp = Ramp.OfSeconds(1.0), StartRateRadiansPerSecond = rate },
         };
         AxisOutcome outcome = MoveStudy.Run(BenchmarkCase.Setup(axis, 0.0, rate * 2.0, 0.5), MountAxis.Polar, Plain).Outcome;
         Assert.Equal(starts, outcome.Verdict != Verdict.Stalls);
@@ -104,7 +103,7 @@ public sealed class MoveStudyTests
         {
             Drive = BenchmarkCase.Drive with { SupplyResistanceOhms = 0.3, BusCapacitanceFarads = 2e-4, BrakeLimitVolts = 25.0, SlewCurrentAmperes = 0.5 },
             Train = BenchmarkCase.Axis.Train with { Worm = BenchmarkCase.Axis.Train.Worm with { GivenDrivingEfficiency = 0.9, GivenBackDrivingEfficiency = 0.85 }, ClutchNewtonMetres = 1e3 },
-            Motion = new AxisMotion { SlewRateRadiansPerSecond = 4 * BenchmarkCase.Degree, RampSeconds = 0.4 },
+            Motion = new AxisMotion { SlewRateRadiansPerSecond = 4 * BenchmarkCase.Degree, Ramp = Ramp.OfSeconds(0.4) },
         };
 
         // 100 N m help through a worm that does not lock: 64 N m x 0.07 rad/s x 0.85 = 3.8 W against 0.4 W of copper.
@@ -120,7 +119,7 @@ public sealed class MoveStudyTests
         AxisModel axis = BenchmarkCase.Axis with { Train = BenchmarkCase.Axis.Train with { ClutchNewtonMetres = 8.0 } };
         AxisResult result = MoveStudy.Run(BenchmarkCase.Setup(axis, -30.0, 60 * BenchmarkCase.Degree, 0.5), MountAxis.Polar, new MoveOptions());
         Assert.Equal(Verdict.ClutchSlips, result.Outcome.Verdict);
-        Assert.Equal(FailureCause.Clutch, result.Diagnosis!.Cause);
+        Assert.Equal(Limit.Clutch, result.Diagnosis!.Why.Limit);
 
         // By hand: 30 cos 50 deg sin x + 0.8 = 8 at x = 21.9 deg, reached after 1 s of half rate and then at 3 deg/s: 8.3 s.
         Assert.Equal(8.3, result.Outcome.ClutchSlipSeconds!.Value, 0.5);
@@ -130,7 +129,7 @@ public sealed class MoveStudyTests
     [Fact]
     public void TheSlowerAxisEndsTheSlew()
     {
-        MountSetup setup = BenchmarkCase.Slew(4.0) with { Declination = BenchmarkCase.Axis with { Motion = new AxisMotion { SlewRateRadiansPerSecond = 1 * BenchmarkCase.Degree, RampSeconds = 2 } } };
+        MountSetup setup = BenchmarkCase.Slew(4.0) with { Declination = BenchmarkCase.Axis with { Motion = new AxisMotion { SlewRateRadiansPerSecond = 1 * BenchmarkCase.Degree, Ramp = Ramp.OfSeconds(2) } } };
         setup = setup with { Move = setup.Move with { End = new MountPose(90 * BenchmarkCase.Degree, 60 * BenchmarkCase.Degree) } };
         AxisOutcome polar = MoveStudy.Run(setup, MountAxis.Polar, Plain).Outcome;
         Assert.Equal(62.0, polar.SlewSeconds, 1e-9); // 60 deg at 1 deg/s and a 2 s ramp
@@ -143,10 +142,10 @@ public sealed class MoveStudyTests
         AxisModel axis = BenchmarkCase.Axis with
         {
             Drive = BenchmarkCase.Drive with { HoldingCurrentAmperes = 0.7, CurrentFallDelaySeconds = 5.0 },
-            Motion = new AxisMotion { SlewRateRadiansPerSecond = 3 * BenchmarkCase.Degree, RampSeconds = 0.5 },
+            Motion = new AxisMotion { SlewRateRadiansPerSecond = 3 * BenchmarkCase.Degree, Ramp = Ramp.OfSeconds(0.5) },
         };
         AxisResult result = MoveStudy.Run(BenchmarkCase.Setup(axis, 4.0, 3 * BenchmarkCase.Degree, 1.5), MountAxis.Polar, Plain);
-        Assert.Equal(3.0, result.Trace.TimeSeconds[^1], 2e-3); // 1.5 s of slew and 1.5 s of watch
+        Assert.Equal(3.0, result.Trace.ToSeconds[^1], 2e-3); // 1.5 s of slew and 1.5 s of watch
         Assert.Null(result.Outcome.Settling!.HoldJumpRadians);
     }
 }

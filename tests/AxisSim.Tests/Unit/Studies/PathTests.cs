@@ -1,5 +1,6 @@
-using AxisSim.Core;
 using AxisSim.Core.Motion;
+using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
 using AxisSim.Tests.Assemblies;

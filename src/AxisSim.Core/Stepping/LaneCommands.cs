@@ -1,0 +1,112 @@
+using System.Runtime.CompilerServices;
+using AxisSim.Core.Drives;
+using AxisSim.Core.Dynamics;
+using AxisSim.Core.Motion;
+using AxisSim.Core.Mount;
+using AxisSim.Core.Stepping.Jobs;
+using AxisSim.Core.Stepping.Lanes;
+
+namespace AxisSim.Core.Stepping;
+
+/// <summary>The commands of a drive, step after step, in units of the current that holds; what lanes with the same plan and drive have in common.</summary>
+internal sealed class LaneCommands
+{
+    private readonly MotorPlan _plan;
+    private readonly double _stepsPerRadian;
+    private readonly double _step;
+    private readonly double _fall;
+    private readonly SyncProbe _probe;
+    private PhaseCommand _command;
+    private int _cursor;
+    private long _index;
+    private double _now;
+    private double _before;
+    private readonly bool _damped;
+    private bool _later;
+    private bool _ignoreFall;
+
+    public LaneCommands(AxisModel model, MotorPlan plan, bool probe, double stepSeconds)
+    {
+        ChopperDrive drive = model.Drive;
+        _damped = model.DampingNewtonMetreSecondsPerRadian != 0.0;
+        _plan = plan;
+        _stepsPerRadian = LaneRows.StepsPerRadian(model.Motor);
+        _step = stepSeconds;
+        _fall = plan.SlewSeconds + drive.CurrentFallDelaySeconds;
+        _probe = new SyncProbe(probe ? 1.0 : 0.0, plan.SlewSeconds);
+        var events = plan.Crossings(drive.ChangeoverRadiansPerSecond).Select(m => new DriveEvent(m.TimeSeconds, 1.0, m.Above)).ToList();
+        events.Add(new DriveEvent(_fall, 1.0, events.FindLast(e => e.TimeSeconds <= _fall).FullStepping));
+        _command = new PhaseCommand(MicrostepTable.Of(drive.MicrostepsPerFullStep), model.Motor.RotorTeeth, 1.0, [.. events.OrderBy(e => e.TimeSeconds)]);
+        _now = plan.Position(0.0);
+    }
+
+    private LaneCommands(LaneCommands other)
+    {
+        (_plan, _stepsPerRadian, _step, _fall, _probe, _command) = (other._plan, other._stepsPerRadian, other._step, other._fall, other._probe, other._command);
+        (_cursor, _index, _now, _before, _damped, _later, _ignoreFall) = (other._cursor, other._index, other._now, other._before, other._damped, other._later, other._ignoreFall);
+    }
+
+    /// <summary>Steps given out so far.</summary>
+    public long Index => _index;
+
+    /// <summary>Planned shaft angle now, full steps.</summary>
+    public double PlanFullSteps => _stepsPerRadian * _now;
+
+    public bool FullStepping => _command.FullStepping;
+
+    /// <summary>The last step given out, as plan angles.</summary>
+    public StepContext Last => new((_index - 1) * _step, _step, _before, _now);
+
+    public LaneCommands Copy() => new(this);
+
+    /// <summary>From now on, mode and current stay as they are.</summary>
+    public void IgnoreEvents()
+    {
+        _command.IgnoreEvents();
+        _ignoreFall = true;
+    }
+
+    /// <summary>The commands of the next steps.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    public void Fill(Span<LaneCommand> commands, Span<LaneStepKind> kinds)
+    {
+        for (int k = 0; k < commands.Length; k++)
+        {
+            kinds[k] = Next(ref commands[k]);
+        }
+    }
+
+    /// <summary>The command of the next step.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public LaneStepKind Next(ref LaneCommand command)
+    {
+        double start = _index * _step;
+        double from = _now;
+        _index++;
+        double end = _plan.Position(_index * _step, ref _cursor);
+        int before = Level();
+        command.Split = _command.Over(start, _step, from, end, ref command.FirstA, ref command.FirstB, ref command.SecondA, ref command.SecondB);
+        bool split = command.Split < 1.0;
+
+        // The current falls only in a step that is split.
+        _later |= split && !_ignoreFall && _fall < start + _step;
+        command.PlanRate = _stepsPerRadian * (end - from);
+        command.Probe = _probe.Mean(start, _step);
+        _before = from;
+        _now = end;
+        return new LaneStepKind(split, before, Level(), _damped || command.Probe != 0.0);
+    }
+
+    /// <summary>Whether every further command is the same.</summary>
+    public bool Constant
+    {
+        get
+        {
+            double now = _index * _step;
+            return _plan.RestsFrom(now) && now > _fall;
+        }
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private int Level() => (_later ? 2 : 0) + (_command.FullStepping ? 1 : 0);
+}

@@ -1,0 +1,53 @@
+using AxisSim.Core.Dynamics;
+using AxisSim.Core.Motion;
+using AxisSim.Core.Mount;
+using AxisSim.Core.Numerics;
+using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping.Jobs;
+using AxisSim.Core.Stepping.Lanes;
+
+namespace AxisSim.Core.Stepping;
+
+/// <summary>The other axis' motion and the wind at the ends of a block.</summary>
+internal sealed class LaneSkies(MountSetup setup, MountAxis axis, MovePlan plan)
+{
+    private readonly MotorPlan _other = plan.At(axis == MountAxis.Polar ? MountAxis.Declination : MountAxis.Polar);
+    private readonly double _slewEnd = plan.At(axis).SlewSeconds;
+    // The end of one block is the start of the next.
+    private Moment _last = new(double.NaN, 0.0, 0.0, 0.0, 0.0);
+    private readonly WindTorque _wind = new(setup.Disturbances);
+
+    public LaneSkies Copy() => (LaneSkies)MemberwiseClone();
+
+    /// <summary>Whether nothing changes from a time on.</summary>
+    [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveInlining)]
+    public bool IsSteady(double seconds) => _other.RestsFrom(seconds) && _wind.IsSteady;
+
+    [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveOptimization)]
+    public LaneSky Between(in LaneTerms terms, double fromSeconds, double toSeconds)
+    {
+        LaneSky sky = default;
+        sky.Slewing = Math.Clamp((_slewEnd - fromSeconds) / (toSeconds - fromSeconds), 0.0, 1.0);
+        if (!terms.Outside && !terms.Inertia)
+        {
+            return sky;
+        }
+
+        Moment from = _last.Seconds == fromSeconds ? _last : At(fromSeconds);
+        Moment to = At(toSeconds);
+        (sky.FromSin, sky.FromCos, sky.FromRateSquare, sky.FromWind) = (from.Sin, from.Cos, from.RateSquare, from.Wind);
+        (sky.ToSin, sky.ToCos, sky.ToRateSquare, sky.ToWind) = (to.Sin, to.Cos, to.RateSquare, to.Wind);
+        _last = to;
+        return sky;
+    }
+
+    [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveOptimization)]
+    private Moment At(double seconds)
+    {
+        LaneMath.SinCos(_other.Position(seconds), out double sin, out double cos);
+        double rate = _other.Velocity(seconds);
+        return new Moment(seconds, sin, cos, rate * rate, _wind.At(seconds));
+    }
+
+    private readonly record struct Moment(double Seconds, double Sin, double Cos, double RateSquare, double Wind);
+}

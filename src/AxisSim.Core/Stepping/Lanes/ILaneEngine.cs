@@ -1,0 +1,44 @@
+using AxisSim.Core.Stepping.Jobs;
+
+namespace AxisSim.Core.Stepping.Lanes;
+
+/// <summary>Vectors of axes that are stepped together; one implementation for each width of the machine's registers.</summary>
+/// <remarks>A lane is addressed by its number; lanes of one vector are neighbours.</remarks>
+internal interface ILaneEngine
+{
+    /// <summary>Lanes in a vector.</summary>
+    int Width { get; }
+
+    void Put(int lane, in LaneParameters parameters, in LaneState state);
+
+    LaneState State(int lane);
+
+    /// <summary>Copies a lane with its constants.</summary>
+    void Copy(int from, int to);
+
+    /// <summary>Sets the commands of a block for all lanes, and the decays of the steps that are split if these are the same in all.</summary>
+    void Commands(ReadOnlySpan<LaneCommand> commands, ReadOnlySpan<LaneParts> parts, ReadOnlySpan<LaneStepKind> kinds, bool withParts);
+
+    /// <summary>Sets the command of one step for one lane; for teams that do not share one.</summary>
+    void Command(int step, int lane, in LaneCommand command);
+
+    /// <summary>Sets the sky of the block for all lanes.</summary>
+    void Sky(in LaneSky sky);
+
+    /// <summary>Sets it for one lane.</summary>
+    void Sky(int lane, in LaneSky sky);
+
+    /// <summary>Sets the planned angle at the end of the block, electrical rad, for all lanes.</summary>
+    void Plan(double electricalRadians);
+
+    /// <summary>Sets it for one lane.</summary>
+    void Plan(int lane, double electricalRadians);
+
+    /// <summary>Steps all vectors through a block.</summary>
+    /// <param name="vectors">Vectors in use.</param>
+    /// <param name="kinds">What each step is; for each vector in turn where commands are not shared.</param>
+    /// <param name="job">What is the same in all blocks.</param>
+    /// <param name="signs">What came of each vector.</param>
+    /// <param name="record">Takes the pointing (<see cref="LaneBlock.Pointing"/>) of every lane after every step, lane by lane; empty when nobody looks.</param>
+    void Block(int vectors, ReadOnlySpan<LaneStepKind> kinds, in LaneJob job, Span<LaneSign> signs, Span<double> record);
+}

@@ -1,0 +1,32 @@
+using System.Runtime.CompilerServices;
+using Op = AxisSim.Core.Numerics.ScalarOps;
+using V = double;
+
+namespace AxisSim.Core.Stepping.Lanes;
+
+/// <summary>Decay of regulator and winding over both parts of a step in which the command changes, with their shares: see <see cref="PhaseLaw"/>.</summary>
+internal struct LaneParts
+{
+    public V FirstRegulator;
+    public V FirstRegulatorShare;
+    public V FirstWinding;
+    public V FirstWindingShare;
+    public V SecondRegulator;
+    public V SecondRegulatorShare;
+    public V SecondWinding;
+    public V SecondWindingShare;
+
+    /// <summary>The same in every lane.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public void Spread(in AxisSim.Core.Stepping.Lanes.LaneParts one)
+    {
+        FirstRegulator = Op.Create(one.FirstRegulator);
+        FirstRegulatorShare = Op.Create(one.FirstRegulatorShare);
+        FirstWinding = Op.Create(one.FirstWinding);
+        FirstWindingShare = Op.Create(one.FirstWindingShare);
+        SecondRegulator = Op.Create(one.SecondRegulator);
+        SecondRegulatorShare = Op.Create(one.SecondRegulatorShare);
+        SecondWinding = Op.Create(one.SecondWinding);
+        SecondWindingShare = Op.Create(one.SecondWindingShare);
+    }
+}
