@@ -19,6 +19,8 @@ internal sealed class RunningStep
     private const int Easing = 10;
     private const int MostIterations = 24;
     private const int RoundsOfJacobian = 4;
+    private const int MostRidden = 200;
+    private const double Nudge = 1e-3;
     private readonly StepperMotor _motor;
     private readonly double _constant;
     private readonly double _volts;
@@ -68,6 +70,19 @@ internal sealed class RunningStep
             return null;
         }
 
+        SmallSwing swing = About(state);
+        if (swing.GrowthPerSecond <= 0.0)
+        {
+            return swing;
+        }
+
+        // A resonance may bend over: then one running that is left lies between two that are kept, and going on from it leads to one of these.
+        state[2] += Nudge;
+        return Solved(Ridden(state)) is { } other && About(other) is var kept && kept.GrowthPerSecond < swing.GrowthPerSecond ? kept : swing;
+    }
+
+    private SmallSwing About(Vector<double> state)
+    {
         System.Numerics.Complex worst = Jacobian(state).Evd().EigenValues.MaxBy(value => value.Magnitude);
         double turn = Math.Abs(worst.Phase) / (2.0 * Math.PI) * _stepHertz;
 
@@ -94,7 +109,49 @@ internal sealed class RunningStep
             }
         }
 
-        (_share, _drag) = (1.0, _damping);
+        _share = 1.0;
+        Vector<double>? found = null;
+        foreach (double drag in Softening(little))
+        {
+            _drag = drag;
+            found = Solved(state) ?? Solved(Ridden(state));
+            if (found is null)
+            {
+                return null;
+            }
+
+            state = found;
+        }
+
+        return found;
+    }
+
+    /// <summary>From the damping with which running has settled to its own: in a resonance the swing is another with each.</summary>
+    private IEnumerable<double> Softening(double from)
+    {
+        const double Share = 0.5;
+        double least = Math.Max(_damping, 1e-3 * _strong);
+        for (double drag = Share * from; drag > least; drag *= Share)
+        {
+            yield return drag;
+        }
+
+        yield return _damping;
+    }
+
+    /// <summary>The state after some more steps, which leads to steady running wherever swings decay.</summary>
+    private Vector<double> Ridden(Vector<double> state)
+    {
+        for (int i = 0; i < MostRidden && Math.Abs(state[2]) < Math.PI; i++)
+        {
+            state = Over(state);
+        }
+
+        return state;
+    }
+
+    private Vector<double>? Solved(Vector<double> state)
+    {
         Matrix<double>? miss = null;
         for (int i = 0; i < MostIterations; i++)
         {

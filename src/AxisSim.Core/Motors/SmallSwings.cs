@@ -91,38 +91,53 @@ public static class SmallSwings
         return new RunningStep(motor, drive, fullStepping, inertia, damping, speed, loadTorque).Swing();
     }
 
-    /// <summary>The speeds up to a greatest one at which small swings grow on a chopper drive, in ascending order.</summary>
+    /// <summary>Speeds that are close enough together for <see cref="Bands"/>: 160 in equal ratios up to a greatest one, from where a step takes two and a half swings.</summary>
+    /// <remarks>Slower steps ring out one by one. Empty when the greatest speed is slower than that.</remarks>
+    /// <param name="motor">Motor.</param>
+    /// <param name="drive">Drive.</param>
+    /// <param name="inertia">J, kg m2.</param>
+    /// <param name="topSpeed">The greatest speed, rad/s.</param>
+    public static IReadOnlyList<double> Speeds(StepperMotor motor, ChopperDrive drive, double inertia, double topSpeed)
+    {
+        double least = SlowestSpeed(motor, drive, inertia);
+        return topSpeed <= least ? [] : [.. Enumerable.Range(0, Points).Select(i => least * Math.Pow(topSpeed / least, i / (Points - 1.0)))];
+    }
+
+    /// <summary>The bands of speed in which small swings grow on a chopper drive, in ascending order.</summary>
     /// <remarks>
-    /// Looked for at 160 speeds in equal ratios, from where a step takes two and a half swings: slower steps ring out one by one. A band that is narrower than
-    /// the ratio of two neighbours may be missed. Speeds belong to a band, too, at which no running is found that repeats from step to step although the load is well below
-    /// the closed form of the pull-out torque: in the low-speed resonance full steps swing the rotor too far for that. A frequency of half the rate of steps, or one and a half of
-    /// it, tells that the steps themselves drive the swing; another one, that the windings do.
+    /// A speed belongs to a band when swings grow under any of the loads. A band that is narrower than the distance of two neighbouring speeds may be missed; edges are found
+    /// to a thousandth. Speeds at which a step takes longer than two and a half swings are passed over. Speeds belong to a band, too, at which no running is found that
+    /// repeats from step to step although the load is well below the closed form of the pull-out torque: in the low-speed resonance full steps swing the rotor too far for
+    /// that. A frequency of half the rate of steps, or one and a half of it, tells that the steps themselves drive the swing; another one, that the windings do.
     /// </remarks>
     /// <param name="motor">Motor.</param>
     /// <param name="drive">Drive.</param>
     /// <param name="fullStepping">Whether it full-steps.</param>
     /// <param name="inertia">J, kg m2: rotor and train, without the load behind a soft mesh.</param>
     /// <param name="damping">D, N m s/rad.</param>
-    /// <param name="topSpeed">The greatest speed, rad/s.</param>
-    /// <param name="loadTorque">T at each speed, N m; where the motor cannot carry it, there are no swings to tell of. Null is none.</param>
-    public static IReadOnlyList<SwingBand> Bands(StepperMotor motor, ChopperDrive drive, bool fullStepping, double inertia, double damping, double topSpeed, Func<double, double>? loadTorque = null)
+    /// <param name="speeds">The speeds looked at, rad/s, ascending.</param>
+    /// <param name="loadTorques">Loads T at a speed, N m; where the motor cannot carry one, there are no swings to tell of. None is a load of zero.</param>
+    public static IReadOnlyList<SwingBand> Bands(
+        StepperMotor motor, ChopperDrive drive, bool fullStepping, double inertia, double damping, IReadOnlyList<double> speeds, params IReadOnlyList<Func<double, double>> loadTorques)
     {
         ArgumentNullException.ThrowIfNull(motor);
         ArgumentNullException.ThrowIfNull(drive);
-        double Load(double speed) => loadTorque?.Invoke(speed) ?? 0.0;
-        SwingAt At(double speed) => OnDrive(motor, drive, fullStepping, inertia, damping, speed, Load(speed)) is { } swing
-            ? new SwingAt(speed, swing, swing.GrowthPerSecond > 0.0)
-            : new SwingAt(speed, null, Load(speed) < CarriedShare * PullOutLaw.OnDrive(motor, drive, fullStepping, drive.SupplyVolts, speed));
-        double least = SlowestSteps * motor.FullStepRadians * new RunningStep(motor, drive, fullStepping, inertia, damping, topSpeed, 0.0).SwingHertz;
-        if (topSpeed <= least)
+        ArgumentNullException.ThrowIfNull(speeds);
+        ArgumentNullException.ThrowIfNull(loadTorques);
+        SwingAt Under(double speed, double load)
         {
-            return [];
+            double most = PullOutLaw.OnDrive(motor, drive, fullStepping, drive.SupplyVolts, speed);
+            SmallSwing? swing = load < most ? OnDrive(motor, drive, fullStepping, inertia, damping, speed, load) : null;
+            return new SwingAt(speed, swing, swing is { } found ? found.GrowthPerSecond > 0.0 : load < CarriedShare * most);
         }
 
-        var looks = new SwingAt[Points];
-        Parallel.For(0, Points, i => looks[i] = At(least * Math.Pow(topSpeed / least, i / (Points - 1.0))));
+        SwingAt At(double speed) => loadTorques.Count == 0 ? Under(speed, 0.0) : loadTorques.Select(load => Under(speed, load(speed))).MaxBy(look => (look.Grows, look.Growth));
+        double least = SlowestSpeed(motor, drive, inertia);
+        double[] tried = [.. speeds.Where(speed => speed >= least)];
+        var looks = new SwingAt[tried.Length];
+        Parallel.For(0, tried.Length, i => looks[i] = At(tried[i]));
         var bands = new List<SwingBand>();
-        for (int first = 0; first < Points; first++)
+        for (int first = 0; first < looks.Length; first++)
         {
             if (!looks[first].Grows)
             {
@@ -130,19 +145,26 @@ public static class SmallSwings
             }
 
             int last = first;
-            while (last + 1 < Points && looks[last + 1].Grows)
+            while (last + 1 < looks.Length && looks[last + 1].Grows)
             {
                 last++;
             }
 
-            SwingAt worst = looks[first..(last + 1)].MaxBy(look => look.Swing?.GrowthPerSecond ?? double.NegativeInfinity);
-            double from = first == 0 ? looks[0].Speed : Edge(looks[first - 1].Speed, looks[first].Speed, speed => At(speed).Grows);
-            double to = last + 1 == Points ? looks[last].Speed : Edge(looks[last + 1].Speed, looks[last].Speed, speed => At(speed).Grows);
+            SwingAt worst = looks[first..(last + 1)].MaxBy(look => look.Growth);
+            double from = first == 0 ? tried[0] : Edge(tried[first - 1], tried[first], speed => At(speed).Grows);
+            double to = last + 1 == looks.Length ? tried[last] : Edge(tried[last + 1], tried[last], speed => At(speed).Grows);
             bands.Add(new SwingBand(from, to, worst.Speed, worst.Swing));
             first = last;
         }
 
         return bands;
+    }
+
+    private static double SlowestSpeed(StepperMotor motor, ChopperDrive drive, double inertia)
+    {
+        ArgumentNullException.ThrowIfNull(motor);
+        ArgumentNullException.ThrowIfNull(drive);
+        return SlowestSteps * motor.FullStepRadians * StaticTorque.ResonanceHertz(motor, StaticTorque.Peak(motor, drive.SlewCurrentAmperes, 0.0), inertia);
     }
 
     /// <summary>Where growth begins between a speed without and one with it.</summary>
@@ -157,5 +179,8 @@ public static class SmallSwings
         return with;
     }
 
-    private readonly record struct SwingAt(double Speed, SmallSwing? Swing, bool Grows);
+    private readonly record struct SwingAt(double Speed, SmallSwing? Swing, bool Grows)
+    {
+        public double Growth => Swing?.GrowthPerSecond ?? double.NegativeInfinity;
+    }
 }

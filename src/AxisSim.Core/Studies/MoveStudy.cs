@@ -100,7 +100,8 @@ public static class MoveStudy
 
         if (outcome.Settling is { } settling)
         {
-            outcome = outcome with { Settling = settling with { HalfStepRestRadians = RestAtHalfStep.Of(setup, axis, plan, run.Choice.StepSeconds) } };
+            HalfStepRest? half = RestAtHalfStep.Of(setup, axis, plan, run.Choice.StepSeconds, share => options.Progress?.Invoke("simulating at half the step", share));
+            outcome = outcome with { Settling = settling with { HalfStep = half } };
         }
 
         bool arrives = outcome.Verdict is Verdict.Arrives or Verdict.DoesNotSettle;

@@ -1,9 +1,10 @@
-using AxisSim.Core;
 using AxisSim.Core.Drives;
 using AxisSim.Core.Dynamics;
 using AxisSim.Core.Motors;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping;
 using AxisSim.Core.Studies;
 using AxisSim.Files.Scenarios;
 using AxisSim.Tests.Assemblies;
@@ -76,9 +77,9 @@ public sealed class StepChoiceTests
     {
         MountSetup ringing = Nominal([.. Low, "polar.drive.damping_share=0", "polar.axis.friction=0.1 N*m", "polar.load.imbalance=0 N*m"]);
         Settling unsure = MoveStudy.Run(ringing, MountAxis.Polar, new MoveOptions()).Outcome.Settling!;
-        Assert.True(Math.Abs(unsure.HalfStepRestRadians!.Value - unsure.RestRadians) > 0.2 * BenchmarkCase.Arcsecond);
+        Assert.True(Math.Abs(unsure.HalfStep!.Radians!.Value - unsure.RestRadians) > 0.2 * BenchmarkCase.Arcsecond);
         Settling sure = MoveStudy.Run(Nominal(["polar.drive.damping_share=0.05"]), MountAxis.Polar, new MoveOptions()).Outcome.Settling!;
-        Assert.Equal(sure.RestRadians, sure.HalfStepRestRadians!.Value, 0.02 * BenchmarkCase.Arcsecond);
+        Assert.Equal(sure.RestRadians, sure.HalfStep!.Radians!.Value, 0.02 * BenchmarkCase.Arcsecond);
     }
 
     private static MountSetup Nominal(IReadOnlyList<string> settings) => ScenarioReader.ReadFile(Repository.PathOf("scenarios", "nominal.toml"), settings).Scenario!.Setup;

@@ -89,8 +89,15 @@ internal static class FiguresText
     private static string? Doubt(Settling settling)
     {
         const double Promise = 0.1 * Math.PI / 648000.0;
-        return settling.HalfStepRestRadians is { } half && Math.Abs(half - settling.RestRadians) is var off && off > Math.Max(Promise, 0.1 * settling.ToleranceRadians)
-            ? $"known to about {Units.SmallAngle(off)}: so far off it rests at half the step. After ringing between flanks and friction the last digit decides; take it as anywhere so near"
+        if (settling.HalfStep is not { } again)
+        {
+            return null;
+        }
+
+        return again.Radians is not { } rest
+            ? "not known: run again at half the step, the motor loses step. The last digit decides: take the move as one that may stall"
+            : Math.Abs(rest - settling.RestRadians) is var off && off > Math.Max(Promise, 0.1 * settling.ToleranceRadians)
+            ? $"known to about {Units.SmallAngle(off)}: so far off it rests when run again at half the step. The last digit decides where between flanks and friction it stops"
             : null;
     }
 

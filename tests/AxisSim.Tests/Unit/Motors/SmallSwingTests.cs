@@ -127,10 +127,11 @@ public sealed class SmallSwingTests
     public void Bands_are_told_with_their_edges()
     {
         double usual = 0.05 * StaticTorque.CriticalDamping(Plain, StaticTorque.Peak(Plain, 1.5, 0.0), 6e-6);
-        IReadOnlyList<SwingBand> damped = SmallSwings.Bands(Plain, Drive, true, 6e-6, usual, 120.0), bare = SmallSwings.Bands(Plain, Drive, true, 6e-6, 0.0, 120.0);
+        IReadOnlyList<double> speeds = SmallSwings.Speeds(Plain, Drive, 6e-6, 120.0);
+        IReadOnlyList<SwingBand> damped = SmallSwings.Bands(Plain, Drive, true, 6e-6, usual, speeds), bare = SmallSwings.Bands(Plain, Drive, true, 6e-6, 0.0, speeds);
         Assert.All(new[] { 3.05, 5.0, 5.77, 6.06 }, speed => Assert.Contains(damped, band => band.FromRadiansPerSecond < speed && speed < band.ToRadiansPerSecond));
         Assert.InRange(damped.Max(band => band.ToRadiansPerSecond), 6.06, 6.3);
-        Assert.Empty(SmallSwings.Bands(Plain, Drive, false, 6e-6, 1e-6, 60.0));
+        Assert.Empty(SmallSwings.Bands(Plain, Drive, false, 6e-6, 1e-6, [.. speeds.Where(speed => speed < 60.0)]));
 
         SwingBand parametric = Assert.Single(bare, band => band.FromRadiansPerSecond < 12.0 && 12.0 < band.ToRadiansPerSecond);
         Assert.Equal(0.5 * parametric.WorstRadiansPerSecond / Plain.FullStepRadians, parametric.Worst!.Value.FrequencyHertz, 0.1);
