@@ -73,6 +73,7 @@ public sealed class StepChoiceTests
 
     /// <summary>An undamped rotor rings on the flanks after the slew, and no step gives its place of rest: that is told. On a usual mount nothing is told.</summary>
     [Fact]
+    [Trait("speed", "slow")]
     public void A_rest_that_hangs_on_the_last_digit_is_told()
     {
         MountSetup ringing = Nominal([.. Low, "polar.drive.damping_share=0", "polar.axis.friction=0.1 N*m", "polar.load.imbalance=0 N*m"]);
