@@ -3,7 +3,6 @@ using System.Text;
 using AxisSim.Core.Motors;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
-using AxisSim.Core.Outcomes;
 using AxisSim.Core.Reductions;
 using AxisSim.Core.Sky;
 
