@@ -5,6 +5,7 @@ using AxisSim.Cli.Json;
 using AxisSim.Cli.Output;
 using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Curves;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
@@ -59,7 +60,7 @@ internal static class CurveCommand
                 "curve",
                 ("program", ProgramVersion.Record),
                 ("scenario", new ScenarioEntry(scenario.Name, request.File, scenario.Sha256, request.Settings, scenario.Notes)),
-                ("axes", reports.Select(report => new { report.Axis, report.TotalReduction, report.Curves }).ToArray())), page => CurvePresenter.Write(page, reports, host.Written));
+                ("axes", reports.Select(report => new { report.Axis, report.TotalReduction, report.Curves, report.MicrostepSwings, report.FullStepSwings }).ToArray())), page => CurvePresenter.Write(page, reports, host.Written));
     }
 
     private static List<CurveReport> Compute(Host host, Scenario scenario, IReadOnlyList<MountAxis> axes)
@@ -76,7 +77,7 @@ internal static class CurveCommand
                         host.Stop.ThrowIfCancellationRequested();
                         progress.Report(axis.Key(), "pulling the motor out of step at each speed", share);
                     });
-                    reports.Add(new CurveReport(axis, scenario.Setup.Axis(axis).Train.TotalRatio, curves));
+                    reports.Add(Report(scenario.Setup, axis, curves));
                 }
 
                 return reports;
@@ -84,6 +85,19 @@ internal static class CurveCommand
             host.Stop);
         work.Wait(host.Stop);
         return work.Result;
+    }
+
+    private static CurveReport Report(MountSetup setup, MountAxis axis, TorqueSpeedCurves curves)
+    {
+        AxisModel model = setup.Axis(axis);
+        IReadOnlyList<double> speeds = SwingStudy.Speeds(setup, axis, curves.SpeedsRadiansPerSecond[^1]);
+        return new CurveReport(axis, model.Train.TotalRatio, curves)
+        {
+            MicrostepSwings = SwingStudy.Bands(setup, axis, fullStepping: false, speeds),
+            FullStepSwings = SwingStudy.Bands(setup, axis, fullStepping: true, speeds),
+            FullStepRadians = model.Motor.FullStepRadians,
+            TrainStiffnessShare = SwingStudy.TrainStiffnessShare(setup, axis),
+        };
     }
 
     private static void Files(OutputFolder folder, Scenario scenario, CurveReport report)

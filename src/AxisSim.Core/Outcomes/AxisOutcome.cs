@@ -183,7 +183,8 @@ public sealed record PowerAndHeat(
 /// <param name="RestRadians">The final rest: mean error of the payload about plan and periodic error at the end of the run, rad.</param>
 /// <param name="RippleRadians">Greatest excursion about the final rest in the time over which it is averaged, rad.</param>
 /// <param name="Grazes">Whether a peak grazes the band: a tolerance 0.05 arcsec wider or narrower moves the settle time by over 1 ms.</param>
-public sealed record Settling(double? AgainstRestSeconds, double? AgainstCommandSeconds, double OvershootRadians, double? HoldJumpRadians, double ToleranceRadians, double RestRadians, double RippleRadians, bool Grazes);
+/// <param name="HalfStep">Where the same move rests at half the step; null when that was not run. Where it differs, the place of rest hangs on the step, or on the last digit.</param>
+public sealed record Settling(double? AgainstRestSeconds, double? AgainstCommandSeconds, double OvershootRadians, double? HoldJumpRadians, double ToleranceRadians, double RestRadians, double RippleRadians, bool Grazes, HalfStepRest? HalfStep = null);
 
 /// <summary>What one axis does in one move.</summary>
 public sealed record AxisOutcome

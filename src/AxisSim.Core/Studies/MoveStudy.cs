@@ -99,6 +99,12 @@ public static class MoveStudy
             return new AxisResult(outcome, trace.Trace, curves, null, run.Choice, broken);
         }
 
+        if (outcome.Settling is { } settling)
+        {
+            HalfStepRest? half = RestAtHalfStep.Of(setup, axis, plan, run.Choice.StepSeconds, share => options.Progress?.Invoke("simulating at half the step", share));
+            outcome = outcome with { Settling = settling with { HalfStep = half } };
+        }
+
         bool arrives = outcome.Verdict is Verdict.Arrives or Verdict.DoesNotSettle;
         string doing = arrives ? "looking for the edge" : "searching cause and cure";
         options.Progress?.Invoke(doing, 0.0);

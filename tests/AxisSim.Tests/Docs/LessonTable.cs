@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using AxisSim.Core.Motors;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Reductions;
 using AxisSim.Core.Sky;
 

@@ -27,6 +27,7 @@ internal static class CurvePresenter
             page.Text(double.IsInfinity(report.Curves.ChangeoverRadiansPerSecond)
                 ? "The drive microsteps at every speed; the full-stepping columns show what it could give otherwise."
                 : $"The drive full-steps above {Units.Speed(report.Curves.ChangeoverRadiansPerSecond)} ({Units.Rate(report.Curves.ChangeoverRadiansPerSecond / report.TotalReduction)} at the axis).");
+            SwingText.Write(page, report);
             foreach (SupplyLevel level in new[] { SupplyLevel.Nominal, SupplyLevel.Low, SupplyLevel.High })
             {
                 Table(page, report, level);

@@ -1,5 +1,7 @@
+using AxisSim.Core.Motors;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Studies;
 
 namespace AxisSim.Cli.Text.Curves;
 
@@ -7,4 +9,17 @@ namespace AxisSim.Cli.Text.Curves;
 /// <param name="Axis">The axis.</param>
 /// <param name="TotalReduction">Motor revolutions per axis revolution.</param>
 /// <param name="Curves">Curves, bands and path.</param>
-internal sealed record CurveReport(MountAxis Axis, double TotalReduction, TorqueSpeedCurves Curves);
+internal sealed record CurveReport(MountAxis Axis, double TotalReduction, TorqueSpeedCurves Curves)
+{
+    /// <summary>Where small swings about steady running grow while the drive microsteps.</summary>
+    public IReadOnlyList<SwingBand> MicrostepSwings { get; init; } = [];
+
+    /// <summary>The same while it full-steps.</summary>
+    public IReadOnlyList<SwingBand> FullStepSwings { get; init; } = [];
+
+    /// <summary>Angle of a full step of the motor, rad.</summary>
+    public double FullStepRadians { get; init; }
+
+    /// <summary>Stiffness of the train at the motor as a share of that of the field (<see cref="SwingStudy.TrainStiffnessShare"/>).</summary>
+    public double TrainStiffnessShare { get; init; }
+}

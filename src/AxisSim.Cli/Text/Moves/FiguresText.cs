@@ -76,8 +76,27 @@ internal static class FiguresText
             ? $"{After(command)} the slew, to within {band} of the command"
             : $"no: it does not stay within {band} of the command (see the offset)");
         yield return ("ripple at rest", $"up to {Units.SmallAngle(settling.RippleRadians)} about where it rests, at the end of the watch");
+        if (Doubt(settling) is { } doubt)
+        {
+            yield return ("place of rest", doubt);
+        }
+
         yield return ("overshoot", Units.SmallAngle(settling.OvershootRadians) + " beyond the final rest");
         yield return ("jump as current falls", settling.HoldJumpRadians is { } jump ? Units.Offset(jump) : "none seen (the current does not change in the time watched)");
+    }
+
+    /// <summary>A warning when the motor loses step in the same move at half the step.</summary>
+    public static string? Unsure(AxisOutcome outcome) => outcome.Settling?.HalfStep is { Radians: null }
+        ? "Run again at half the step, the motor loses step: this verdict hangs on the last digit. Take the move as one that may stall."
+        : null;
+
+    // Less than this does not matter to the move: a tenth of the tolerance, but no less than the step's own promise.
+    private static string? Doubt(Settling settling)
+    {
+        const double Promise = 0.1 * Math.PI / 648000.0;
+        return settling.HalfStep?.Radians is { } rest && Math.Abs(rest - settling.RestRadians) is var off && off > Math.Max(Promise, 0.1 * settling.ToleranceRadians)
+            ? $"known to about {Units.SmallAngle(off)}: so far off it rests when run again at half the step. The last digit decides where between flanks and friction it stops"
+            : null;
     }
 
     private static string Graze(Settling settling) =>

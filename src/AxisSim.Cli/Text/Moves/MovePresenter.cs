@@ -18,7 +18,7 @@ internal static class MovePresenter
         foreach (AxisResult result in report.Results)
         {
             page.Text(VerdictText.OfAxis(result));
-            string?[] warnings = [FiguresText.Thin(result.Outcome), Late(report.Setup.Move, result.Outcome)];
+            string?[] warnings = [FiguresText.Thin(result.Outcome), Late(report.Setup.Move, result.Outcome), FiguresText.Unsure(result.Outcome)];
             foreach (string warning in warnings.OfType<string>())
             {
                 page.Text(warning);
