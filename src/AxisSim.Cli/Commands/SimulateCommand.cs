@@ -24,7 +24,7 @@ internal static class SimulateCommand
         Option<string> axis = SharedOptions.Axis(), format = SharedOptions.Format();
         Option<string> folder = SharedOptions.Out("the trace (CSV), the outcome (JSON) and the figures (PNG, SVG)");
         Option<string> step = new("--step") { Description = "Time step, such as 50us (the default); shortened where the speed asks for it", HelpName = "TIME" };
-        Option<bool> full = new("--full") { Description = "With --out: every step in the trace, not some thousands of samples" };
+        Option<bool> full = new("--full") { Description = "With --out: every step in the trace, a row each, not the least and greatest of some thousands of stretches" };
         var command = new Command("simulate", "Run the move of a scenario: does it arrive and settle, how near to stalling, and why") { file, axis, set, folder, format, step, full };
         command.SetAction(parsed => Run(host, new Request(
             parsed.GetRequiredValue(file), parsed.GetValue(set) ?? [], parsed.GetValue(axis), parsed.GetValue(folder), parsed.GetValue(format), parsed.GetValue(step), parsed.GetValue(full))));
@@ -56,12 +56,12 @@ internal static class SimulateCommand
         var document = new MoveDocument(report, scenario, request.Settings, code);
         if (folder is not null)
         {
-            if (MoveFiles.Warning(report) is { } large)
+            if (request.Full && MoveFiles.Warning(report) is { } large)
             {
                 host.Error.WriteLine(large);
             }
 
-            MoveFiles.Write(folder, report, document);
+            MoveFiles.Write(folder, report, request.Full, document);
         }
 
         return Answer.Give(host, folder, json, document.Text, page => MovePresenter.Write(page, report, host.Written), code);
@@ -74,7 +74,6 @@ internal static class SimulateCommand
             () => MoveStudy.Run(scenario.Setup, axis, new MoveOptions
             {
                 StepSeconds = step,
-                FullTrace = request.Full,
                 Progress = (doing, share) =>
                 {
                     host.Stop.ThrowIfCancellationRequested();

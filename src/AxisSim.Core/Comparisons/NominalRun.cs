@@ -22,7 +22,7 @@ internal readonly record struct NominalRun(double OwnSlewSeconds, double SettleS
         var run = new MoveRun(setup, axis, plan, stepSeconds);
         double ratio = model.Train.TotalRatio, own = run.ShaftPlan.SlewSeconds;
         SettleJudge judge = SettleJudge.Of(setup, axis);
-        var record = new MoveRecord(run, ratio, judge.RestSeconds, plan.EndSeconds);
+        var record = new MoveRecord(run, ratio, judge.RestSeconds, trace: null);
         var recorder = new Recorder(record, judge.Trail(run.Choice.StepSeconds), own, ratio);
         bool whole = run.RunTo(plan.EndSeconds, ref recorder, stopWhenLost: true);
         double? settled = whole ? judge.Within(recorder.Errors, recorder.Errors.Rest, judge.ToleranceRadians) : null;

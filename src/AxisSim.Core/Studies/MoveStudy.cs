@@ -14,8 +14,8 @@ public sealed record MoveOptions
     /// <summary>Step asked for, s.</summary>
     public double StepSeconds { get; init; } = StepChoice.DefaultSeconds;
 
-    /// <summary>Keep every step in the trace instead of some thousands of samples.</summary>
-    public bool FullTrace { get; init; }
+    /// <summary>Takes every step of the run as it is made; null when the trace is enough.</summary>
+    public IStepSink? EveryStep { get; init; }
 
     /// <summary>Search the load factor, or the cause and the cures of a failure.</summary>
     public bool Explain { get; init; } = true;
@@ -35,7 +35,7 @@ public sealed record BrokenRun(string Quantity, double TimeSeconds, double LastG
 
 /// <summary>Everything that simulating one axis gives.</summary>
 /// <param name="Outcome">Outcome.</param>
-/// <param name="Trace">Samples.</param>
+/// <param name="Trace">The run, stretch by stretch.</param>
 /// <param name="Curves">Pull-out curves that the move meets, with its path.</param>
 /// <param name="Diagnosis">Cause and cures; null when it arrives or was not asked for.</param>
 /// <param name="Step">The step in use, and why.</param>
@@ -45,8 +45,6 @@ public sealed record AxisResult(AxisOutcome Outcome, Trace Trace, TorqueSpeedCur
 /// <summary>Simulates the move of one axis and explains its outcome.</summary>
 public static class MoveStudy
 {
-    private const int Samples = 6000;
-
     /// <summary>A tolerance that much wider or narrower tells whether a peak grazes the band, rad (0.05 arcsec).</summary>
     private const double GrazeRadians = 0.05 * Math.PI / 648000.0;
 
@@ -67,9 +65,11 @@ public static class MoveStudy
         AxisModel model = setup.Axis(axis);
         var plan = new MovePlan(setup);
         options.Progress?.Invoke("simulating", 0.0);
+        TorqueSpeedCurves curves = CurveStudy.ForMove(setup, axis, plan);
         var run = new MoveRun(setup, axis, plan, options.StepSeconds);
         double ratio = model.Train.TotalRatio;
-        var record = new MoveRecord(run, ratio, SettleJudge.Of(setup, axis).RestSeconds, options.FullTrace ? 0.0 : plan.EndSeconds / Samples);
+        var trace = new TraceRecorder(run, ratio, new PlannedTorques(setup, axis, plan, curves).At, options.EveryStep);
+        var record = new MoveRecord(run, ratio, SettleJudge.Of(setup, axis).RestSeconds, trace);
         var recorder = new MoveRecorder(record);
         double fall = run.ShaftPlan.SlewSeconds + model.Drive.CurrentFallDelaySeconds;
         bool whole = RunTo(run, ref recorder, 0.0, Math.Min(plan.EndSeconds, fall - BeforeFallSeconds), plan.EndSeconds, options);
@@ -78,12 +78,11 @@ public static class MoveStudy
         BrokenRun? broken = run.Failure is { } failure
             ? new BrokenRun(failure.Quantity, failure.TimeSeconds, failure.LastGood.Rotor, failure.LastGood.RotorSpeed, failure.LastGood.Axis, failure.LastGood.AxisSpeed)
             : null;
-        TorqueSpeedCurves curves = CurveStudy.ForMove(setup, axis, plan);
-        FillTorques(record.Trace, setup, axis, plan, curves);
+        trace.Finish(record.LostAt);
         AxisOutcome outcome = Judge(setup, axis, plan, run, record, jump, curves);
         if (broken is not null || !options.Explain)
         {
-            return new AxisResult(outcome, record.Trace, curves, null, run.Choice, broken);
+            return new AxisResult(outcome, trace.Trace, curves, null, run.Choice, broken);
         }
 
         double step = run.Choice.StepSeconds;
@@ -91,11 +90,11 @@ public static class MoveStudy
         {
             options.Progress?.Invoke("searching the load factor", 0.0);
             LoadFactor factor = LoadFactorStudy.Of(setup, axis, step, share => options.Progress?.Invoke("searching the load factor", share));
-            return new AxisResult(outcome with { LoadFactor = factor }, record.Trace, curves, null, run.Choice, null);
+            return new AxisResult(outcome with { LoadFactor = factor }, trace.Trace, curves, null, run.Choice, null);
         }
 
         Diagnosis diagnosis = FailureStudy.Run(setup, axis, outcome, curves, step, share => options.Progress?.Invoke("searching cause and cure", share));
-        return new AxisResult(outcome, record.Trace, curves, diagnosis, run.Choice, null);
+        return new AxisResult(outcome, trace.Trace, curves, diagnosis, run.Choice, null);
     }
 
     private static AxisOutcome Judge(MountSetup setup, MountAxis axis, MovePlan plan, MoveRun run, MoveRecord record, double? jump, TorqueSpeedCurves curves)
@@ -224,17 +223,5 @@ public static class MoveStudy
             heat.Balance(record.SlewCopperWattsAt20),
             model.Motor.Insulation.LimitCelsius(),
             model.Motor.Insulation);
-    }
-
-    private static void FillTorques(Trace trace, MountSetup setup, MountAxis axis, MovePlan plan, TorqueSpeedCurves curves)
-    {
-        var need = new ShaftNeed(setup, axis, plan);
-        double changeover = setup.Axis(axis).Drive.ChangeoverRadiansPerSecond;
-        foreach (double time in trace.TimeSeconds)
-        {
-            (double speed, double torque) = need.At(time);
-            trace.NeededTorqueNewtonMetres.Add(torque);
-            trace.AvailableTorqueNewtonMetres.Add(CurveStudy.Available(curves, Math.Abs(speed) > changeover, Math.Abs(speed)));
-        }
     }
 }

@@ -50,7 +50,7 @@ public sealed class LessonTests
     [InlineData("1.1", true)]
     public void The_heavy_reflector_settles_where_friction_lag_is_within_the_band(string stage, bool settles)
     {
-        AxisResult move = Shipped.Polar("heavy-reflector", explain: false, full: false, $"polar.stages.belt.ratio={stage}");
+        AxisResult move = Shipped.Polar("heavy-reflector", explain: false, $"polar.stages.belt.ratio={stage}");
         double lag = new ReductionLaw(Shipped.Read("heavy-reflector").Setup, MountAxis.Polar, 0.0).FrictionLag(move.Outcome.Facts.TotalReduction);
         Assert.Equal(settles, lag <= move.Outcome.Settling!.ToleranceRadians);
         Assert.Equal(settles ? Verdict.Arrives : Verdict.DoesNotSettle, move.Outcome.Verdict);

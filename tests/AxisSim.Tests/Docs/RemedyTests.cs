@@ -21,7 +21,7 @@ public sealed partial class RemedyTests
         Assert.InRange(settings.Length, 2, 6);
         Assert.All(settings, setting =>
         {
-            AxisResult result = Shipped.Polar("heavy-reflector-stalls", explain: true, full: false, setting);
+            AxisResult result = Shipped.Polar("heavy-reflector-stalls", explain: true, setting);
             Assert.Equal(Verdict.Arrives, result.Outcome.Verdict);
             Assert.True(result.Outcome.LoadFactor!.Value >= AskedLoadFactor, $"{setting}: load factor {result.Outcome.LoadFactor.Value}");
         });
@@ -33,8 +33,8 @@ public sealed partial class RemedyTests
         string output = DocCommand.Run("axissim simulate scenarios/heavy-reflector-stalls.toml").Output;
         string first = Setting().Match(output).Groups[1].Value;
         Assert.Equal("counterweight.distance=0.449 m", first);
-        AxisResult cured = Shipped.Polar("heavy-reflector-stalls", explain: true, full: false, first);
-        AxisResult rescued = Shipped.Polar("heavy-reflector-rescued", explain: true, full: false);
+        AxisResult cured = Shipped.Polar("heavy-reflector-stalls", explain: true, first);
+        AxisResult rescued = Shipped.Polar("heavy-reflector-rescued", explain: true);
         Assert.Equal(Verdict.Arrives, rescued.Outcome.Verdict);
         Assert.Equal(cured.Outcome, rescued.Outcome);
         Assert.Equal(ExitCodes.Good, DocCommand.Run("axissim simulate scenarios/heavy-reflector-rescued.toml").Code);

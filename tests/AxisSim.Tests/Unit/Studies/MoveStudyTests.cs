@@ -144,7 +144,7 @@ public sealed class MoveStudyTests
             Motion = new AxisMotion { SlewRateRadiansPerSecond = 3 * BenchmarkCase.Degree, Ramp = Ramp.OfSeconds(0.5) },
         };
         AxisResult result = MoveStudy.Run(BenchmarkCase.Setup(axis, 4.0, 3 * BenchmarkCase.Degree, 1.5), MountAxis.Polar, Plain);
-        Assert.Equal(3.0, result.Trace.TimeSeconds[^1], 2e-3); // 1.5 s of slew and 1.5 s of watch
+        Assert.Equal(3.0, result.Trace.ToSeconds[^1], 2e-3); // 1.5 s of slew and 1.5 s of watch
         Assert.Null(result.Outcome.Settling!.HoldJumpRadians);
     }
 }
