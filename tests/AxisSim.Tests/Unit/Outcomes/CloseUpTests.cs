@@ -61,7 +61,7 @@ public sealed class CloseUpTests
         Assert.Equal(Math.PI + (40.0 * LossCloseUp.SecondsAfter), near.Greatest[^1], 0.1);
         for (int i = 0; i < near.Count; i++)
         {
-            Assert.InRange(LoadAngle(0.5 * (near.FromSeconds[i] + near.ToSeconds[i])), near.Least[i] - (300.0 * step), near.Greatest[i] + (300.0 * step));
+            Assert.InRange(LoadAngle(near.ToSeconds[i]), near.Least[i], near.Greatest[i]);
         }
     }
 
