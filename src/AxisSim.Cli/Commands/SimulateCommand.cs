@@ -74,6 +74,7 @@ internal static class SimulateCommand
             () => MoveStudy.Run(scenario.Setup, axis, new MoveOptions
             {
                 StepSeconds = step,
+                Stop = host.Stop,
                 Progress = (doing, share) =>
                 {
                     host.Stop.ThrowIfCancellationRequested();
@@ -82,6 +83,6 @@ internal static class SimulateCommand
             }),
             host.Stop))];
         Task.WaitAll(runs, host.Stop);
-        return MoveWork.Report(scenario, request.File, request.Settings, step, [.. runs.Select(run => run.Result)]);
+        return MoveWork.Report(scenario, request.File, request.Settings, step, [.. runs.Select(run => run.Result)], host.Stop);
     }
 }

@@ -1,6 +1,5 @@
 using AxisSim.Core.Envelopes;
 using AxisSim.Core.Mount;
-using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Core.Comparisons;

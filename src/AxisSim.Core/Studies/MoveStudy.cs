@@ -1,8 +1,8 @@
-using AxisSim.Core.Gearing;
 using AxisSim.Core.Motion;
 using AxisSim.Core.Motors;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Stepping;
 
@@ -17,8 +17,14 @@ public sealed record MoveOptions
     /// <summary>Takes every step of the run as it is made; null when the trace is enough.</summary>
     public IStepSink? EveryStep { get; init; }
 
-    /// <summary>Search the load factor, or the cause and the cures of a failure.</summary>
+    /// <summary>Search how near the edge is in load and rate, and the cause and the cures of a failure.</summary>
     public bool Explain { get; init; } = true;
+
+    /// <summary>Threads for these searches; 0 takes as many as there are cores. The results do not depend on it.</summary>
+    public int Threads { get; init; }
+
+    /// <summary>Ends these searches early with an exception.</summary>
+    public CancellationToken Stop { get; init; }
 
     /// <summary>Called with what is being done and its share done, 0 to 1; from several threads at once.</summary>
     public Action<string, double>? Progress { get; init; }
@@ -40,7 +46,14 @@ public sealed record BrokenRun(string Quantity, double TimeSeconds, double LastG
 /// <param name="Diagnosis">Cause and cures; null when it arrives or was not asked for.</param>
 /// <param name="Step">The step in use, and why.</param>
 /// <param name="Broken">Set when the run was stopped by a number that is not finite.</param>
-public sealed record AxisResult(AxisOutcome Outcome, Trace Trace, TorqueSpeedCurves Curves, Diagnosis? Diagnosis, StepChoice Step, BrokenRun? Broken);
+public sealed record AxisResult(AxisOutcome Outcome, Trace Trace, TorqueSpeedCurves Curves, Diagnosis? Diagnosis, StepChoice Step, BrokenRun? Broken)
+{
+    /// <summary>How near the edge is in slew rate; null when it was not asked for.</summary>
+    public GreatestRate? Rates { get; init; }
+
+    /// <summary>What would lift a thin load factor to the usual one; null when it is not thin, or was not asked for.</summary>
+    public Cures? Lifts { get; init; }
+}
 
 /// <summary>Simulates the move of one axis and explains its outcome.</summary>
 public static class MoveStudy
@@ -85,16 +98,12 @@ public static class MoveStudy
             return new AxisResult(outcome, trace.Trace, curves, null, run.Choice, broken);
         }
 
-        double step = run.Choice.StepSeconds;
-        if (outcome.Verdict is Verdict.Arrives or Verdict.DoesNotSettle)
-        {
-            options.Progress?.Invoke("searching the load factor", 0.0);
-            LoadFactor factor = LoadFactorStudy.Of(setup, axis, step, share => options.Progress?.Invoke("searching the load factor", share));
-            return new AxisResult(outcome with { LoadFactor = factor }, trace.Trace, curves, null, run.Choice, null);
-        }
-
-        Diagnosis diagnosis = FailureStudy.Run(setup, axis, outcome, curves, step, share => options.Progress?.Invoke("searching cause and cure", share));
-        return new AxisResult(outcome, trace.Trace, curves, diagnosis, run.Choice, null);
+        bool arrives = outcome.Verdict is Verdict.Arrives or Verdict.DoesNotSettle;
+        string doing = arrives ? "looking for the edge" : "searching cause and cure";
+        options.Progress?.Invoke(doing, 0.0);
+        MoveAnswers answers = MoveAnswers.Of(
+            setup, axis, arrives, new QuestionOptions { StepSeconds = run.Choice.StepSeconds, Threads = options.Threads, Stop = options.Stop }, share => options.Progress?.Invoke(doing, share));
+        return new AxisResult(outcome with { LoadFactor = answers.LoadFactor }, trace.Trace, curves, answers.Diagnosis, run.Choice, null) { Rates = answers.Rates, Lifts = answers.Lifts };
     }
 
     private static AxisOutcome Judge(MountSetup setup, MountAxis axis, MovePlan plan, MoveRun run, MoveRecord record, double? jump, TorqueSpeedCurves curves)
@@ -119,7 +128,7 @@ public static class MoveStudy
             SlewSeconds = plan.SlewSeconds,
             Settling = settling,
             Offset = Offset(setup, axis, run, record.Rest, ratio),
-            Power = Power(setup, model, run, record),
+            Power = Power(setup, axis, run, record),
             Facts = Facts.Of(setup, axis),
             StepSeconds = run.Choice.StepSeconds,
         };
@@ -210,9 +219,10 @@ public static class MoveStudy
     /// <summary>Electrical turns by which the rotor has slipped against its command.</summary>
     private static double LostTurns(MoveRun run) => Math.Round(run.LoadAngle / (2.0 * Math.PI));
 
-    private static PowerAndHeat Power(MountSetup setup, AxisModel model, MoveRun run, MoveRecord record)
+    private static PowerAndHeat Power(MountSetup setup, MountAxis axis, MoveRun run, MoveRecord record)
     {
-        var heat = new WindingHeat(setup.Disturbances.AmbientCelsius, model.Motor.ThermalResistanceKelvinPerWatt, model.Motor.ThermalTimeConstantSeconds);
+        StepperMotor motor = setup.Axis(axis).Motor;
+        ContinuousHeat endless = ContinuousHeat.Of(setup, axis, record.SlewCopperWattsAt20);
         return new PowerAndHeat(
             record.PeakSupplyAmperes,
             record.MeanSupplyAmperes,
@@ -220,8 +230,9 @@ public static class MoveStudy
             record.LowestBusVolts,
             record.HighestBusVolts,
             run.Celsius,
-            heat.Balance(record.SlewCopperWattsAt20),
-            model.Motor.Insulation.LimitCelsius(),
-            model.Motor.Insulation);
+            endless.Celsius,
+            endless.Duty,
+            motor.Insulation.LimitCelsius(),
+            motor.Insulation);
     }
 }

@@ -41,8 +41,9 @@ internal static class AxisKeys
         Number($"{s}.microsteps", KeyKind.WholeNumber, null, "64", 1, 1024, "Microsteps per full step."),
         Given($"{s}.changeover", Dimension.AxisOrMotorRate, "never", "400 rpm", 0, 1e6, "Speed above which the drive full-steps. deg/s, arcmin/s, arcsec/s and x sidereal are at the axis; rpm, rev/s, rad/s and steps/s at the motor. \"never\": always microstep.") with { Unit = "", AlsoAllowed = "never" },
         Share($"{s}.full_step_current", "1", "0.9", 0.7, 1, "Current of each phase while full-stepping over the peak of the microstepping sine; drives differ."),
-        Given($"{s}.regulator_time", Dimension.Time, "100 us", "100 us", 1, 10000, "Time constant of the current regulator."),
-        Given($"{s}.damping", Dimension.Damping, "0 N*m*s/rad", "1e-4 N*m*s/rad", 0, 1, "Damping torque per speed of the rotor relative to its command: what a less than ideal regulator adds."),
+        Given($"{s}.regulator_time", Dimension.Time, "40 us", "50 us", 1, 10000, "Time constant of the current regulator: one to two periods of its chopping frequency, usually 20 to 100 us."),
+        Free($"{s}.damping", Dimension.Damping, "by damping_share", "1e-4 N*m*s/rad", 0, 1, "Damping torque per speed of the rotor relative to its command: iron loss, bearings, what the regulator leaves. Give this or damping_share."),
+        Share($"{s}.damping_share", "0.05", "0.05", 0, 2, "The same as a share of the critical damping of rotor and train, without the load, on the magnetic field at the slew current; usually 0.01 to 0.3. The default is common practice, no source."),
         Free($"{s}.max_pulse_rate", Dimension.PulseRate, "no limit", "200 kHz", 0, 100000, "Greatest pulse rate of the controller, microsteps per second.", above: true),
     ];
 

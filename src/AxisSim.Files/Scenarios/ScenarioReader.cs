@@ -34,7 +34,7 @@ public static class ScenarioReader
             return new ScenarioResult(null, document.Problems.Sorted());
         }
 
-        Scenario scenario = ScenarioBinding.Bind(values) with { Sha256 = Hash(text, settings) };
+        Scenario scenario = ScenarioBinding.Bind(values) with { Sha256 = Hash(text, settings), Source = new ScenarioSource(text, fileName, settings) };
         PlanChecks.Report(scenario.Setup, values);
         if (!document.Problems.HasErrors)
         {

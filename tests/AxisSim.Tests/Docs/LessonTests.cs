@@ -1,5 +1,6 @@
 using System.Globalization;
 using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Reductions;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
@@ -40,7 +41,7 @@ public sealed class LessonTests
     public void On_the_benchmark_mount_full_stepping_binds_far_below_paper()
     {
         ReductionResult result = ReductionStudy.Run(Shipped.Read("nominal").Setup, MountAxis.Polar, new ReductionOptions { TotalRatios = [] });
-        Assert.Equal(ReductionBound.FullStepping, result.Own.Bound);
+        Assert.Equal(Limit.Swings, result.Own.Bound);
         Assert.InRange(result.Own.SafeRateRadiansPerSecond / result.Own.Facts.RateRadiansPerSecond, 0.0, 0.25);
     }
 

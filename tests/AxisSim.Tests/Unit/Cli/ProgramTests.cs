@@ -162,7 +162,7 @@ public sealed class ProgramTests : IDisposable
         Assert.Equal(3, root.GetProperty("exit_code").GetInt32());
         Assert.Equal(64, root.GetProperty("scenario").GetProperty("sha256").GetString()!.Length);
         Assert.Equal("stalls", root.GetProperty("axes")[0].GetProperty("outcome").GetProperty("verdict").GetString());
-        Assert.NotEqual(0, root.GetProperty("axes")[0].GetProperty("remedies").GetArrayLength());
+        Assert.NotEqual(0, root.GetProperty("axes")[0].GetProperty("cures").GetArrayLength());
     }
 
     [Fact]

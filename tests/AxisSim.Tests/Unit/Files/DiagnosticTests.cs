@@ -40,6 +40,7 @@ public sealed class DiagnosticTests
         { "inner_diameter = \"0.31 m\"", "inner_diameter = \"0.33 m\"", "payload.tube.inner_diameter", "not below the outer diameter" },
         { "diameter = \"0.32 m\"", "", "payload.tube.diameter", "a tube needs it" },
         { "greatest_distance = \"0.55 m\"", "greatest_distance = \"0.35 m\"", "counterweight.greatest_distance", "below the distance \"0.378 m\"" },
+        { "damping = \"3e-4 N*m*s/rad\"", "damping = \"3e-4 N*m*s/rad\"\ndamping_share = 0.05", "polar.drive.damping_share", "besides damping" },
         { "friction = 0.08 ", "friction = 0.08\nefficiency = 0.4 ", "polar.worm.efficiency", "besides lead_angle or friction" },
         { "lead_angle = \"3.5 deg\"", "lead_angle = \"0.1 deg\"", "polar.worm.friction", "2.01 % only|a driving efficiency of 5 % or more" },
         { "lead_angle = \"3.5 deg\"", "", "polar.worm.lead_angle", "friction needs the lead angle too" },

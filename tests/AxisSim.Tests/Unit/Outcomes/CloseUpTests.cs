@@ -3,6 +3,7 @@ using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
+using AxisSim.Core;
 using AxisSim.Tests.Assemblies;
 
 namespace AxisSim.Tests.Unit.Outcomes;

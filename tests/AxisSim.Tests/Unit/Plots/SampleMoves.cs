@@ -188,7 +188,7 @@ internal static class SampleMoves
         SlewSeconds = SlewSeconds,
         Settling = settling,
         Offset = new OffsetSplit(-6 * ArcSecond, -3 * ArcSecond, -2 * ArcSecond, -1 * ArcSecond, 0, 0, 0),
-        Power = new PowerAndHeat(1.2, 0.8, 600, 23.5, 24.2, 24, 80, 130, InsulationClass.B),
+        Power = new PowerAndHeat(1.2, 0.8, 600, 23.5, 24.2, 24, 80, ContinuousDuty.Slewing, 130, InsulationClass.B),
         Facts = new DerivedFacts
         {
             TotalReduction = TotalRatio,
@@ -206,6 +206,8 @@ internal static class SampleMoves
             SelfLocking = true,
             WormPeriodSeconds = 598.4,
             RotorResonanceHertz = 420,
+            DampingNewtonMetreSecondsPerRadian = 0,
+            DampingShare = 0,
             EncoderCountRadians = 0,
         },
         StepSeconds = 50e-6,
