@@ -5,7 +5,6 @@ using AxisSim.Cli.Json;
 using AxisSim.Cli.Output;
 using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Moves;
-using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
 using AxisSim.Files.Scenarios;
@@ -52,31 +51,29 @@ internal static class SimulateCommand
             return ExitCodes.BadInput;
         }
 
-        StepRows[] everyStep = [.. axes.Where(_ => request.Full && folder is not null).Select(_ => new StepRows())];
-        MoveReport report = Simulate(host, request, scenario, axes, step, everyStep);
+        MoveReport report = Simulate(host, request, scenario, axes, step);
         int code = MoveWork.Code(report);
         var document = new MoveDocument(report, scenario, request.Settings, code);
         if (folder is not null)
         {
-            if (MoveFiles.Warning(everyStep) is { } large)
+            if (request.Full && MoveFiles.Warning(report) is { } large)
             {
                 host.Error.WriteLine(large);
             }
 
-            MoveFiles.Write(folder, report, everyStep, document);
+            MoveFiles.Write(folder, report, request.Full, document);
         }
 
         return Answer.Give(host, folder, json, document.Text, page => MovePresenter.Write(page, report, host.Written), code);
     }
 
-    private static MoveReport Simulate(Host host, Request request, Scenario scenario, IReadOnlyList<MountAxis> axes, double step, StepRows[] everyStep)
+    private static MoveReport Simulate(Host host, Request request, Scenario scenario, IReadOnlyList<MountAxis> axes, double step)
     {
         using var progress = new ProgressLine(host.Error, host.ErrorIsTerminal);
-        Task<AxisResult>[] runs = [.. axes.Select((axis, i) => Task.Run(
+        Task<AxisResult>[] runs = [.. axes.Select(axis => Task.Run(
             () => MoveStudy.Run(scenario.Setup, axis, new MoveOptions
             {
                 StepSeconds = step,
-                EveryStep = everyStep.Length > 0 ? everyStep[i] : null,
                 Stop = host.Stop,
                 Progress = (doing, share) =>
                 {

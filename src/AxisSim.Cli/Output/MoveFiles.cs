@@ -20,27 +20,25 @@ internal static class MoveFiles
     private const double WorthSayingBytes = 20e6;
 
     /// <summary>What tables of every step will take of the disk, when that is much; null otherwise.</summary>
-    public static string? Warning(IReadOnlyCollection<StepRows> everyStep)
+    public static string? Warning(MoveReport report)
     {
-        double bytes = BytesPerStep * everyStep.Sum(rows => (double)rows.Count);
-        return bytes < WorthSayingBytes ? null : $"axissim: note: with every step, the {(everyStep.Count == 1 ? "trace takes" : "traces take")} about {Say.Number(bytes / 1e6, 2)} MB; without --full, a few MB.";
+        double bytes = BytesPerStep * report.Results.Where(result => result.Trace.Count > 0).Sum(result => result.Trace.ToSeconds[^1] / result.Step.StepSeconds);
+        return bytes < WorthSayingBytes ? null : $"axissim: note: with every step, the {(report.Results.Count == 1 ? "trace takes" : "traces take")} about {Say.Number(bytes / 1e6, 2)} MB; without --full, a few MB.";
     }
 
     /// <summary>Writes traces and figures, and the outcome last: where it is, the set is whole and of one run.</summary>
     /// <param name="folder">Where to.</param>
     /// <param name="report">The move.</param>
-    /// <param name="everyStep">Every step of each axis of the report; empty when the traces are enough.</param>
+    /// <param name="everyStep">Whether every step is wanted in the tables, not the stretches of the traces.</param>
     /// <param name="document">The outcome.</param>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    public static void Write(OutputFolder folder, MoveReport report, IReadOnlyList<StepRows> everyStep, MoveDocument document)
+    public static void Write(OutputFolder folder, MoveReport report, bool everyStep, MoveDocument document)
     {
         folder.Remove(Outcome);
-        for (int i = 0; i < report.Results.Count; i++)
+        foreach (AxisResult result in report.Results)
         {
-            AxisResult result = report.Results[i];
             string axis = result.Outcome.Axis.Key();
-            StepRows? rows = everyStep.Count > 0 ? everyStep[i] : null;
-            folder.Write($"{axis}-trace.csv", stream => Table(stream, result.Trace, rows));
+            folder.Write($"{axis}-trace.csv", stream => Table(stream, report, result, everyStep));
             CloseUp(folder, $"{axis}-close-up.csv", result);
             if (result.Trace.Count > 0)
             {
@@ -53,16 +51,17 @@ internal static class MoveFiles
         folder.Write(Outcome, document.Write);
     }
 
-    private static void Table(Stream stream, Trace trace, StepRows? rows)
+    // The same run once more, straight into the file: it takes moments, and its steps need not all be in memory.
+    private static void Table(Stream stream, MoveReport report, AxisResult result, bool everyStep)
     {
-        if (rows is null)
+        if (!everyStep)
         {
-            TraceCsv.Write(stream, trace);
+            TraceCsv.Write(stream, result.Trace);
+            return;
         }
-        else
-        {
-            TraceCsv.Write(stream, rows);
-        }
+
+        using var table = new StepCsv(stream);
+        MoveStudy.Run(report.Setup, result.Outcome.Axis, new MoveOptions { StepSeconds = report.AskedStepSeconds, Explain = false, EveryStep = table });
     }
 
     /// <summary>Writes what the close-up of the figure shows; one of an earlier run must not stay where there is none.</summary>

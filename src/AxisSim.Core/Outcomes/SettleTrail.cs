@@ -5,15 +5,16 @@ namespace AxisSim.Core.Outcomes;
 
 /// <summary>The errors of an axis in every step after its slew, as far as settling asks for them, in memory that hardly grows with the time watched.</summary>
 /// <remarks>
-/// The first 262144 steps are kept one by one. Later ones are kept as the least and the greatest of cells, 131072 of them for each doubling of the time: what
-/// settles so late is told by the end of its cell, which is at most 1/131072 of the time too late, and never too early. The last steps, of which the rest is the mean,
+/// The first 262144 steps are kept one by one. Later ones are kept as the least and the greatest of cells, 16384 of them for each doubling of the time: what
+/// settles so late is told by the end of its cell, which is at most 1/16384 of the time too late, and never too early. The last steps, of which the rest is the mean,
 /// are kept one by one in any case.
 /// </remarks>
 internal sealed class SettleTrail
 {
     private const int ExactBits = 18;
     private const int ExactSteps = 1 << ExactBits;
-    private const int CellsOfDoubling = ExactSteps / 2;
+    private const int CellBits = 14;
+    private const int CellsOfDoubling = 1 << CellBits;
 
     private readonly double _step;
     private readonly List<double> _exact = [];
@@ -119,7 +120,7 @@ internal sealed class SettleTrail
             (double least, double greatest) = _doublings[doubling][place];
             if (Math.Max(Math.Abs(least - level), Math.Abs(greatest - level)) > tolerance)
             {
-                long end = ((long)ExactSteps << doubling) + ((place + 1L) << (doubling + 1));
+                long end = ((long)ExactSteps << doubling) + ((place + 1L) << (doubling + ExactBits - CellBits));
                 return Math.Min(end, Count - 1) * _step;
             }
         }
@@ -153,7 +154,7 @@ internal sealed class SettleTrail
             }
 
             // Twice as many steps with each doubling of the time; cells never reach across one.
-            _roomInCell = 1L << (BitOperations.Log2((ulong)Count) - ExactBits + 1);
+            _roomInCell = 1L << (BitOperations.Log2((ulong)Count) - CellBits);
             _doublings[^1][_cells % CellsOfDoubling] = (error, error);
             _cells++;
         }

@@ -1,7 +1,6 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 using AxisSim.Core.Drives;
-using AxisSim.Core.Dynamics;
 using AxisSim.Core.Motors;
 using AxisSim.Core.Stepping;
 

@@ -8,8 +8,6 @@ namespace AxisSim.Files.Tables;
 /// <summary>Writes a comparison as CSV in SI units, the unit in each column's name; a figure that does not exist is empty. Names are guarded (<see cref="FormulaGuard"/>).</summary>
 public static class ComparisonCsv
 {
-    private static readonly CsvWriterOptions Options = CsvWriterOptions.Default with { NewLine = "\n", FormatProvider = CultureInfo.InvariantCulture };
-
     private static readonly (string Name, Func<CandidateAxis, double> Value)[] s_numbers =
     [
         ("safe_rate_rad_per_s", axis => axis.RateRadiansPerSecond),
@@ -36,7 +34,7 @@ public static class ComparisonCsv
     {
         ArgumentNullException.ThrowIfNull(axes);
         ArgumentNullException.ThrowIfNull(results);
-        using var csv = CsvWriter.Create(stream, Options, leaveOpen: true);
+        using var csv = CsvWriter.Create(stream, NumberColumns.Options, leaveOpen: true);
         csv.WriteHeader(
         [
             "rank", "motor", "frame", "fate", "asked_total_reduction", "supply_V", "slew_s", "settle_s", "on_target_s", "mean_power_W",
@@ -50,26 +48,14 @@ public static class ComparisonCsv
             csv.WriteField(FormulaGuard.Put(result.Candidate.Motor.Frame));
             csv.WriteField(Snake(result.Fate.ToString()));
             double[] numbers = [result.Candidate.TotalReduction ?? double.NaN, result.Candidate.SupplyVolts ?? double.NaN, result.SlewSeconds, result.SettleSeconds, result.OnTargetSeconds, result.MeanWatts];
-            Array.ForEach(numbers, number => Write(csv, number));
+            Array.ForEach(numbers, number => NumberColumns.Write(csv, number));
             foreach (CandidateAxis axis in axes.Select(axis => result.Axes.First(one => one.Axis == axis)))
             {
-                Array.ForEach(s_numbers, column => Write(csv, column.Value(axis)));
+                Array.ForEach(s_numbers, column => NumberColumns.Write(csv, column.Value(axis)));
                 csv.WriteField(Snake(axis.Limit.ToString()));
             }
 
             csv.EndRecord();
-        }
-    }
-
-    private static void Write(CsvWriter csv, double value)
-    {
-        if (double.IsFinite(value))
-        {
-            csv.WriteField(value, default, CultureInfo.InvariantCulture);
-        }
-        else
-        {
-            csv.WriteField("");
         }
     }
 

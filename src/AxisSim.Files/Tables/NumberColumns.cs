@@ -6,7 +6,8 @@ namespace AxisSim.Files.Tables;
 /// <summary>Writes named columns of numbers as CSV: comma, decimal point, LF, shortest digits that read back exactly; not-a-number is empty.</summary>
 internal static class NumberColumns
 {
-    private static readonly CsvWriterOptions Options = CsvWriterOptions.Default with { NewLine = "\n", FormatProvider = CultureInfo.InvariantCulture };
+    /// <summary>The form of every table.</summary>
+    public static readonly CsvWriterOptions Options = CsvWriterOptions.Default with { NewLine = "\n", FormatProvider = CultureInfo.InvariantCulture };
 
     /// <summary>Writes the columns; all must be of one length.</summary>
     public static void Write(Stream stream, IReadOnlyList<(string Name, IReadOnlyList<double> Values)> columns)
@@ -26,18 +27,23 @@ internal static class NumberColumns
         {
             foreach ((string _, IReadOnlyList<double> values) in columns)
             {
-                double value = values[row];
-                if (double.IsFinite(value))
-                {
-                    csv.WriteField(value, default, CultureInfo.InvariantCulture);
-                }
-                else
-                {
-                    csv.WriteField("");
-                }
+                Write(csv, values[row]);
             }
 
             csv.EndRecord();
+        }
+    }
+
+    /// <summary>Writes one number.</summary>
+    public static void Write(CsvWriter csv, double value)
+    {
+        if (double.IsFinite(value))
+        {
+            csv.WriteField(value, default, CultureInfo.InvariantCulture);
+        }
+        else
+        {
+            csv.WriteField("");
         }
     }
 }

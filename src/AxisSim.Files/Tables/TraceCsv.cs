@@ -19,14 +19,6 @@ public static class TraceCsv
             ]);
     }
 
-    /// <summary>Writes a row for each step, with the time at its end.</summary>
-    public static void Write(Stream stream, StepRows rows)
-    {
-        ArgumentNullException.ThrowIfNull(stream);
-        ArgumentNullException.ThrowIfNull(rows);
-        NumberColumns.Write(stream, [("time_s", rows.TimeSeconds), .. TraceColumn.All.Select(column => (column.Single, rows[column.Quantity]))]);
-    }
-
     /// <summary>Writes a row for each stretch of a close-up.</summary>
     public static void Write(Stream stream, CloseUp closeUp)
     {

@@ -1,4 +1,5 @@
 using AxisSim.Core.Outcomes;
+using AxisSim.Tests.Assemblies;
 using MathNet.Numerics;
 using MathNet.Numerics.IntegralTransforms;
 

@@ -1,5 +1,6 @@
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Studies;
+using AxisSim.Tests.Assemblies;
 
 namespace AxisSim.Tests.Docs;
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Studies;
+using AxisSim.Tests.Assemblies;
 
 namespace AxisSim.Tests.Docs;
 

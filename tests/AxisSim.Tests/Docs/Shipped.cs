@@ -2,6 +2,7 @@ using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
 using AxisSim.Files.Scenarios;
+using AxisSim.Tests.Assemblies;
 
 namespace AxisSim.Tests.Docs;
 

@@ -4,6 +4,7 @@ using System.Text.Json;
 using AxisSim.Core.Outcomes;
 using AxisSim.Files.Scenarios;
 using AxisSim.Files.Tables;
+using AxisSim.Tests.Assemblies;
 using AxisSim.Tests.Golden;
 
 namespace AxisSim.Tests.Unit.Files;
@@ -51,10 +52,12 @@ public sealed class TableTests : IDisposable
     [Fact]
     public void Steps_have_a_row_each_and_a_close_up_has_its_own_quantity()
     {
-        var rows = new StepRows();
         double[] values = [.. Enum.GetValues<TraceQuantity>().Select(quantity => 0.5 * (int)quantity)];
-        rows.Take(new StepSample(50e-6, values));
-        string[] lines = Text(stream => TraceCsv.Write(stream, rows)).TrimEnd('\n').Split('\n');
+        string[] lines = Text(stream =>
+        {
+            using var table = new StepCsv(stream);
+            table.Take(new StepSample(50e-6, values));
+        }).TrimEnd('\n').Split('\n');
         Assert.Equal(2, lines.Length);
         string[] names = lines[0].Split(',');
         Assert.Equal(1 + values.Length, names.Length);

@@ -3,6 +3,7 @@ using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
 using AxisSim.Plots.Drawing;
 using AxisSim.Plots.Moves;
+using AxisSim.Tests.Assemblies;
 using AxisSim.Tests.Docs;
 using OxyPlot.Series;
 

@@ -1,7 +1,9 @@
-namespace AxisSim.Core.Outcomes;
+using AxisSim.Core.Outcomes;
+
+namespace AxisSim.Tests.Assemblies;
 
 /// <summary>Every step of a run, kept in memory: 8 bytes a quantity and step.</summary>
-public sealed class StepRows : IStepSink
+internal sealed class StepRows : IStepSink
 {
     private readonly List<double> _times = [];
     private readonly List<double>[] _columns = [.. Enumerable.Range(0, TraceQuantities.Count).Select(_ => new List<double>())];
