@@ -84,7 +84,8 @@ internal sealed class SteadyLanes
         MountSetup bare = setup.With(axis, _model) with { Disturbances = setup.Disturbances with { SyncProbe = true } };
         (_fullStepping, _speed) = (fullStepping, speed);
         _p = AxisAssembly.Parameters(bare, axis);
-        StepChoice choice = StepChoice.For(StepChoice.DefaultSeconds, _model, _p, SteadyPlan(0.0, speed));
+        AxisModel asked = _model with { Drive = _model.Drive with { ChangeoverRadiansPerSecond = fullStepping ? 0.0 : double.PositiveInfinity } };
+        StepChoice choice = StepChoice.For(StepChoice.DefaultSeconds, asked, _p, SteadyPlan(0.0, speed));
         Workable = choice.Workable;
         _step = choice.StepSeconds;
         _row = LaneRows.Parameters(bare, axis, _p, _step);

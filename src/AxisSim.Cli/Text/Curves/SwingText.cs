@@ -9,11 +9,16 @@ internal static class SwingText
     // So near half the rate of full steps, or one and a half of it, the steps themselves drive the swing.
     private const double Near = 0.01;
 
-    /// <summary>Writes a paragraph for each mode.</summary>
+    /// <summary>Writes a paragraph for each mode that the drive uses, of the speeds at which it does.</summary>
     public static void Write(Page page, CurveReport report)
     {
-        page.Text(Of(report, "Microstepping", report.MicrostepSwings));
-        page.Text(Of(report, "Full-stepping", report.FullStepSwings));
+        double changeover = report.Curves.ChangeoverRadiansPerSecond;
+        page.Text(Of(report, "Microstepping", [.. report.MicrostepSwings.Where(band => band.FromRadiansPerSecond < changeover)]));
+        if (double.IsFinite(changeover))
+        {
+            page.Text(Of(report, "Full-stepping", [.. report.FullStepSwings.Where(band => band.ToRadiansPerSecond > changeover)]));
+        }
+
         if (report.TrainStiffnessShare > SwingStudy.SoftShare)
         {
             page.Text($"At this low reduction the load swings with the rotor (the train has {Units.Percent(report.TrainStiffnessShare)} of the stiffness of the motor's field), and these speeds of growing swings are not to be relied on.");
@@ -24,7 +29,7 @@ internal static class SwingText
     {
         if (bands.Count == 0)
         {
-            return $"{mode}, small swings of the rotor die out at every speed looked at.";
+            return $"{mode}, small swings of the rotor die out at every speed at which the drive does so.";
         }
 
         return $"{mode}, small swings of the rotor grow {Say.List([.. bands.Select(band => $"{Where(report, band)} ({How(report, band)})")])}. The simulated torque tells whether it keeps step there; it runs rough in any case.";

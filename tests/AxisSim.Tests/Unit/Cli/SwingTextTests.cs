@@ -27,7 +27,7 @@ public sealed class SwingTextTests
 
     private static string Text(IReadOnlyList<SwingBand> micro, IReadOnlyList<SwingBand> full, double share)
     {
-        var curves = new TorqueSpeedCurves { SpeedsRadiansPerSecond = [1.0, 40.0], Curves = [], UnstableBands = [], Path = [], ChangeoverRadiansPerSecond = double.PositiveInfinity };
+        var curves = new TorqueSpeedCurves { SpeedsRadiansPerSecond = [1.0, 40.0], Curves = [], Bands = [], Path = [], ChangeoverRadiansPerSecond = double.PositiveInfinity };
         using var writer = new StringWriter();
         SwingText.Write(new Page(writer, colour: false), new CurveReport(MountAxis.Polar, 100.0, curves) { MicrostepSwings = micro, FullStepSwings = full, FullStepRadians = FullStep, TrainStiffnessShare = share });
         return string.Join(' ', writer.ToString().Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
