@@ -163,14 +163,14 @@ public sealed class PullOutAgainstMovesTests
     private static double Drag(MountSetup mount, MountAxis axis) =>
         Math.Max(AxisAssembly.Parameters(mount, axis).AxisCoulomb, 1e-3 * mount.Axis(axis).Motor.HoldingTorqueNewtonMetres * mount.Axis(axis).Train.TotalRatio);
 
-    /// <summary>An S-curve that asks for little: its acceleration takes a fifth of the motor's torque at most.</summary>
+    /// <summary>An S-curve that asks for little: its acceleration takes a tenth of the motor's torque at most.</summary>
     private static AxisMotion Gentle(MountSetup mount, MountAxis axis, double speed)
     {
         AxisModel model = mount.Axis(axis);
         double n = model.Train.TotalRatio;
         double shaft = (mount.Load.Inertia(axis, mount.Move.Start.DeclinationRadians) / n / n / model.Train.Worm.DrivingEfficiencyWith(1.0)) + model.Motor.RotorInertiaKilogramSquareMetres;
-        double torque = 0.1 * model.Motor.TorqueConstantNewtonMetresPerAmpere * model.Drive.SlewCurrentAmperes;
-        return new AxisMotion { SlewRateRadiansPerSecond = speed / n, Ramp = Ramp.OfSeconds(Math.Max(1.5, 2.0 * shaft * speed / torque)), Shape = RampShape.SCurve, JerkShare = 0.5 };
+        double torque = 0.05 * model.Motor.TorqueConstantNewtonMetresPerAmpere * model.Drive.SlewCurrentAmperes;
+        return new AxisMotion { SlewRateRadiansPerSecond = speed / n, Ramp = Ramp.OfSeconds(Math.Max(3.0, 2.0 * shaft * speed / torque)), Shape = RampShape.SCurve, JerkShare = 0.5 };
     }
 
     private static IEnumerable<string> WrongMargins(MountSetup mount, MountAxis axis, int seed)
