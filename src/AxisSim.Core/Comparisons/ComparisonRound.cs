@@ -34,7 +34,7 @@ internal static class ComparisonRound
         for (int a = 0; a < axes.Count; a++)
         {
             int at = a;
-            searches[a] = EnvelopeStudy.Run(
+            searches[a] = EnvelopeStudy.RunUnchecked(
                 [.. entrants.Select(entrant => new EnvelopeCase(entrant.Loaded[at], entrant.Ramps[at], LeastRadiansPerSecond: entrant.Least[at]))],
                 axes[a],
                 new EnvelopeOptions
@@ -84,7 +84,7 @@ internal static class ComparisonRound
                 }
             }
 
-            BatchResult[] ends = BatchStudy.Run(cases, new BatchOptions { StepSeconds = options.StepSeconds, Threads = options.Threads, Stop = options.Stop });
+            BatchResult[] ends = BatchStudy.RunUnchecked(cases, new BatchOptions { StepSeconds = options.StepSeconds, Threads = options.Threads, Stop = options.Stop });
             open.Clear();
             foreach ((int e, int a) in asked.Where((_, i) => ends[i].End != BatchEnd.Arrives).Distinct())
             {

@@ -38,7 +38,7 @@ internal static class LimitCause
             }
         }
 
-        BatchResult[] results = BatchStudy.Run(cases, new BatchOptions { StepSeconds = options.StepSeconds, Threads = options.Threads, Stop = options.Stop });
+        BatchResult[] results = BatchStudy.RunUnchecked(cases, new BatchOptions { StepSeconds = options.StepSeconds, Threads = options.Threads, Stop = options.Stop });
         return [.. questions.Select((question, i) => Of(question, results.AsSpan(first[i], (i + 1 < first.Length ? first[i + 1] : cases.Count) - first[i])))];
     }
 

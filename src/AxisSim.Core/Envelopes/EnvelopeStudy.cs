@@ -1,6 +1,8 @@
 using AxisSim.Core.Batches;
+using AxisSim.Core.Bounds;
 using AxisSim.Core.Motors;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Mount.Checks;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Core.Envelopes;
@@ -19,10 +21,18 @@ public static class EnvelopeStudy
     private const double GreatestMotorSpeed = 1e5;
 
     /// <summary>The answers, in the order of the cases.</summary>
+    /// <exception cref="ArgumentException">A setup will not do (<see cref="SetupChecks"/>); the message lists all problems of all cases.</exception>
     public static IReadOnlyList<SafeRate> Run(IReadOnlyList<EnvelopeCase> cases, MountAxis axis, EnvelopeOptions options)
     {
         ArgumentNullException.ThrowIfNull(cases);
         ArgumentNullException.ThrowIfNull(options);
+        EntryCheck.RequireAll(cases, one => Problems(one, axis), options.StepSeconds, nameof(cases));
+        return RunUnchecked(cases, axis, options);
+    }
+
+    /// <summary>The same for setups that a study has derived from one that was checked.</summary>
+    internal static IReadOnlyList<SafeRate> RunUnchecked(IReadOnlyList<EnvelopeCase> cases, MountAxis axis, EnvelopeOptions options)
+    {
         double resolution = options.ResolutionRadiansPerSecond;
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(resolution, nameof(options));
         Item[] items = [.. cases.Select(one => new Item(one, axis, resolution))];
@@ -38,7 +48,7 @@ public static class EnvelopeStudy
             }
 
             BatchCase[] batch = [.. asked.Select(question => new BatchCase(With(question.Item.Case.Setup, axis, question.Item.Case.RampSeconds, question.Rate * resolution), axis))];
-            BatchResult[] results = BatchStudy.Run(batch, new BatchOptions
+            BatchResult[] results = BatchStudy.RunUnchecked(batch, new BatchOptions
             {
                 Depth = BatchDepth.Outcome,
                 StepSeconds = options.StepSeconds,
@@ -92,6 +102,12 @@ public static class EnvelopeStudy
         return pulses <= length && pulses <= speed ? (pulses, EnvelopeLimit.PulseRate)
             : length <= speed ? (length, EnvelopeLimit.MoveLength)
             : (speed, EnvelopeLimit.MotorSpeed);
+    }
+
+    private static IReadOnlyList<SetupProblem> Problems(EnvelopeCase one, MountAxis axis)
+    {
+        IReadOnlyList<SetupProblem> found = SetupChecks.Problems(one.Setup, axis);
+        return AxisBounds.RampTime.Holds(one.RampSeconds) ? found : [.. found, new SetupProblem(nameof(one.RampSeconds), ProblemCollector.Text(one.RampSeconds), AxisBounds.RampTime.Allowed)];
     }
 
     // Torque falls with speed at a limited voltage, so that doubling and halving finds the place.

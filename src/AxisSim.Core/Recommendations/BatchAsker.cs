@@ -11,7 +11,7 @@ internal sealed class BatchAsker(int threads, double stepSeconds, Action<long>? 
     public long Runs => Interlocked.Read(ref runs);
 
     /// <summary>How each ends.</summary>
-    public BatchResult[] Ask(IReadOnlyList<BatchCase> cases, BatchDepth depth = BatchDepth.Outcome) => BatchStudy.Run(cases, new BatchOptions
+    public BatchResult[] Ask(IReadOnlyList<BatchCase> cases, BatchDepth depth = BatchDepth.Outcome) => BatchStudy.RunUnchecked(cases, new BatchOptions
     {
         Depth = depth,
         StepSeconds = stepSeconds,

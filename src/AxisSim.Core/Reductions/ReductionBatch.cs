@@ -13,7 +13,7 @@ internal sealed class ReductionBatch(MountAxis axis, ReductionOptions options)
     public BatchEnd[] Ends(IReadOnlyList<MountSetup> setups, Action? finished = null)
     {
         MovesRun += setups.Count;
-        BatchResult[] results = BatchStudy.Run([.. setups.Select(setup => new BatchCase(setup, axis))], new BatchOptions
+        BatchResult[] results = BatchStudy.RunUnchecked([.. setups.Select(setup => new BatchCase(setup, axis))], new BatchOptions
         {
             Depth = BatchDepth.Outcome,
             StepSeconds = options.StepSeconds,

@@ -3,6 +3,7 @@ using AxisSim.Core.Gearing;
 using AxisSim.Core.Motion;
 using AxisSim.Core.Motors;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Mount.Checks;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 
@@ -24,8 +25,10 @@ public static class CurveStudy
     private const int PathPoints = 400;
 
     /// <summary>All curves: both modes, three supply voltages, closed form and simulated.</summary>
+    /// <exception cref="ArgumentException">The setup will not do (<see cref="SetupChecks"/>); the message lists all problems.</exception>
     public static TorqueSpeedCurves Run(MountSetup setup, MountAxis axis, Action<double>? progress = null)
     {
+        EntryCheck.Require(setup, axis);
         var plan = new MovePlan(setup);
         AxisModel model = setup.Axis(axis);
         double peak = PeakSpeed(plan, axis, model);

@@ -21,7 +21,7 @@ public static class PowerOnStudy
         foreach (double share in Shares)
         {
             MountSetup slower = Slowed(setup, share);
-            AxisResult result = MoveStudy.Run(slower, axis, new MoveOptions
+            AxisResult result = MoveStudy.RunUnchecked(slower, axis, new MoveOptions
             {
                 StepSeconds = stepSeconds,
                 Explain = false,

@@ -90,11 +90,13 @@ internal sealed class ScenarioVariants
                 return null;
             }
 
-            problem = null;
             polar = polarChanges || polar is null ? ScenarioBinding.Axis(values, "polar", notes: null) : polar;
             declination = declinationChanges || declination is null ? ScenarioBinding.Axis(values, "declination", notes: null) : declination;
             load = loadChanges || load is null ? ScenarioBinding.Load(values) : load;
-            return ScenarioBinding.Setup(values, polar, declination, load);
+            MountSetup setup = ScenarioBinding.Setup(values, polar, declination, load);
+            SetupNet.Report(setup, document);
+            problem = document.Problems.HasErrors ? document.Problems.Sorted().First(found => found.Severity == ProblemSeverity.Error) : null;
+            return problem is null ? setup : null;
         }
 
         // A setting may go on to the declination axis, so look for all that came of it.

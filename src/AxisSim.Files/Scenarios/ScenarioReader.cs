@@ -32,7 +32,12 @@ public static class ScenarioReader
         }
 
         Scenario scenario = ScenarioBinding.Bind(values) with { Sha256 = Hash(text, settings) };
-        StepChecks.Report(scenario.Setup, document);
+        SetupNet.Report(scenario.Setup, document);
+        if (!document.Problems.HasErrors)
+        {
+            StepChecks.Report(scenario.Setup, document);
+        }
+
         return new ScenarioResult(document.Problems.HasErrors ? null : scenario, document.Problems.Sorted());
     }
 

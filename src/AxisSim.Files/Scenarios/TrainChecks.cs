@@ -71,9 +71,6 @@ internal static class TrainChecks
         }
     }
 
-    // Below this the worm is as good as stuck; a slip of the lead angle or the friction is likelier than such a worm.
-    private const double LeastEfficiency = 0.05;
-
     private static void CheckDriving(ValueSet values, string axis)
     {
         string lead = $"{axis}.worm.lead_angle", friction = $"{axis}.worm.friction";
@@ -84,11 +81,11 @@ internal static class TrainChecks
         }
 
         double efficiency = WormLaw.DrivingEfficiency(angle, coefficient * cold, values.Number($"{axis}.worm.pressure_angle"));
-        if (!(efficiency >= LeastEfficiency) && !double.IsNaN(values.Number($"{axis}.worm.pressure_angle")))
+        if (!(efficiency >= TrainBounds.LeastDrivingEfficiency) && !double.IsNaN(values.Number($"{axis}.worm.pressure_angle")))
         {
             Entry entry = values.EntryOf(friction);
             string percent = (100.0 * efficiency).ToString("0.##", CultureInfo.InvariantCulture);
-            values.Problems.Error(entry, $"{entry.Shown}, with which the worm drives with {percent} % only (cold grease and lead angle {values.EntryOf(lead).Shown} included)", "friction, lead angle and cold_grease with a driving efficiency of 5 % or more", "a lower friction or cold_grease, or a greater lead_angle");
+            values.Problems.Error(entry, $"{entry.Shown}, with which the worm drives with {percent} % only (cold grease and lead angle {values.EntryOf(lead).Shown} included)", string.Create(CultureInfo.InvariantCulture, $"friction, lead angle and cold_grease with a driving efficiency of {100.0 * TrainBounds.LeastDrivingEfficiency:0.##} % or more"), "a lower friction or cold_grease, or a greater lead_angle");
         }
     }
 
