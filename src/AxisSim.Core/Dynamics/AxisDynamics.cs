@@ -61,9 +61,6 @@ internal struct AxisDynamics<TMotor, TLoad>
 
     public readonly bool IsFinite => State.IsFinite && Motor.IsFinite;
 
-    /// <summary>Worm angle at the axis, rad.</summary>
-    public readonly double WormAxisAngle => (_hasShaft ? State.Shaft : State.Rotor) * _inverseWormRatio;
-
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Step(in StepContext step)
     {
