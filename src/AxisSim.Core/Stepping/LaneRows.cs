@@ -38,11 +38,6 @@ internal static class LaneRows
             RotorCoulombKick = p.RotorCoulomb * kick,
             RegulatorDecay = regulatorDecay,
             RegulatorShare = PhaseLaw.Share(regulator, regulatorDecay),
-            SlewMicrostepping = drive.SlewCurrentAmperes,
-            SlewFullStepping = drive.SlewCurrentAmperes * drive.FullStepCurrentFraction,
-            LaterMicrostepping = later,
-            LaterFullStepping = later * drive.FullStepCurrentFraction,
-            Unity = 1.0,
             MeshStiffness = p.Mesh.Stiffness,
             MeshDamping = p.Mesh.Damping / h,
             HalfBacklash = p.Mesh.HalfBacklash,
@@ -57,6 +52,11 @@ internal static class LaneRows
             EmfConstant = km / (steps * h),
             RegulatorRate = regulator,
         };
+        row.Levels.Of(LaneLevel.SlewMicrostepping) = drive.SlewCurrentAmperes;
+        row.Levels.Of(LaneLevel.SlewFullStepping) = drive.SlewCurrentAmperes * drive.FullStepCurrentFraction;
+        row.Levels.Of(LaneLevel.LaterMicrostepping) = later;
+        row.Levels.Of(LaneLevel.LaterFullStepping) = later * drive.FullStepCurrentFraction;
+        row.Levels.Of(LaneLevel.Unity) = 1.0;
         Gears(ref row, p, kick, h);
         Supply(ref row, setup, model, h);
         Payload(ref row, model, p, h);
@@ -187,17 +187,6 @@ internal static class LaneRows
             error.RunoutAmplitudeRadians != 0.0,
             setup.Axis(axis).Motor.ThermalResistanceKelvinPerWatt > 0.0);
     }
-
-    /// <summary>One of the currents, by the index of a step's kind.</summary>
-    [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveInlining)]
-    public static double Level(in LaneParameters p, int index) => index switch
-    {
-        0 => p.SlewMicrostepping,
-        1 => p.SlewFullStepping,
-        2 => p.LaterMicrostepping,
-        3 => p.LaterFullStepping,
-        _ => p.Unity,
-    };
 
     /// <summary>Whether all that is integrated is a finite number.</summary>
     [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveInlining)]

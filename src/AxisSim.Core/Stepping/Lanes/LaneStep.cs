@@ -89,7 +89,7 @@ internal static class LaneStep<TShaft, TPayload, TPower, TPose>
     /// <typeparam name="TMixed">Whether it does so in some lanes only.</typeparam>
     [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
     private static void Vectors<TSplit, TMixed>(
-        ref LaneState states, ref LaneParameters parameters, ref LaneCommand commands, ref LaneParts allParts, int partsStride, int firstLevel, int secondLevel, bool pushed, int vectors, int first, int end)
+        ref LaneState states, ref LaneParameters parameters, ref LaneCommand commands, ref LaneParts allParts, int partsStride, LaneLevel firstLevel, LaneLevel secondLevel, bool pushed, int vectors, int first, int end)
         where TSplit : struct, ISwitch
         where TMixed : struct, ISwitch
     {
@@ -111,7 +111,7 @@ internal static class LaneStep<TShaft, TPayload, TPower, TPose>
             V spin = speed * smooth;
             V startA = s.CurrentA;
             V startB = s.CurrentB;
-            V level = Unsafe.Add(ref p.SlewMicrostepping, firstLevel);
+            V level = p.Levels.Of(firstLevel);
             V targetA = level * command.FirstA;
             V targetB = level * command.FirstB;
             V endA = default;
@@ -146,7 +146,7 @@ internal static class LaneStep<TShaft, TPayload, TPower, TPose>
                 V emfB = p.EmfConstant * spin * cos;
                 V early = Op.Create(-0.25 * Math.PI) * g * speed;
                 V late = Op.Create(0.25 * Math.PI) * f * speed;
-                V next = Unsafe.Add(ref p.SlewMicrostepping, secondLevel);
+                V next = p.Levels.Of(secondLevel);
                 V conductance = s.Conductance * (one - parts.FirstWinding);
                 V conductance2 = s.Conductance * (one - parts.SecondWinding);
                 V volts = Op.FusedMultiplyAdd(s.Volts, Op.Create(1.5), Op.Create(-0.5) * s.VoltsBefore);
