@@ -26,7 +26,7 @@ internal static class FeatureTable
             ("sagging supply", Axis(a => a with { Drive = a.Drive with { SupplyResistanceOhms = 0.3, BrakeLimitVolts = 30.0 } })),
             ("warming winding", Axis(a => a with { Motor = a.Motor with { GivenThermalResistanceKelvinPerWatt = null } })),
             ("bodies in three dimensions, second axis moving", Posed(Bare)),
-            ("sync probe and plan damping", Bare with { Polar = Bare.Polar! with { Drive = Bare.Polar!.Drive with { DampingNewtonMetreSecondsPerRadian = 1e-4 } }, Disturbances = new Disturbances { SyncProbe = true } }),
+            ("sync probe and plan damping", Bare with { Polar = Bare.Polar! with { Drive = Bare.Polar!.Drive with { GivenDampingNewtonMetreSecondsPerRadian = 1e-4 } }, Disturbances = new Disturbances { SyncProbe = true } }),
             ("elastic stage before the worm", Axis(a => a with { Train = EveryFeature.Slew.Polar!.Train with { Worm = a.Train.Worm with { InertiaKilogramSquareMetres = 5e-6 } } })),
             ("the first five together", All(false)),
             ("every feature", All(true)),
@@ -66,7 +66,7 @@ internal static class FeatureTable
         }
 
         StepChoice step = Core.Studies.MoveStudy.Step(setup, MountAxis.Polar, StepChoice.DefaultSeconds);
-        return 1e9 * seconds * step.StepSeconds / ((results[0].SlewSeconds + Core.Outcomes.Arrival.BeyondSeconds) * cases.Length);
+        return 1e9 * seconds * step.StepSeconds / ((results[0].SlewSeconds + Core.Batches.LaneCase.BeyondSeconds) * cases.Length);
     }
 
     private static MountSetup Axis(Func<AxisModel, AxisModel> change) => Bare with { Polar = change(Bare.Polar!) };

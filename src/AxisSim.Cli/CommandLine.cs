@@ -3,6 +3,7 @@ using System.CommandLine.Help;
 using System.CommandLine.Parsing;
 using AxisSim.Cli.Commands;
 using AxisSim.Cli.Input;
+using AxisSim.Files.Scenarios;
 
 namespace AxisSim.Cli;
 
@@ -14,12 +15,12 @@ internal static class CommandLine
     {
         RootCommand root = Root(host);
         ParseResult parsed = CommandLineParser.Parse(root, args, new ParserConfiguration { EnablePosixBundling = false, ResponseFileTokenReplacer = null });
-        bool asksOnly = parsed.Action is HelpPage || args.Contains("--version");
+        bool asksOnly = parsed.Action is HelpPage || args is ["--version"];
         if (!asksOnly && ArgumentCheck.Problems(root, parsed, args) is { Count: > 0 } problems)
         {
             foreach (string problem in problems)
             {
-                host.Error.WriteLine("axissim: " + problem);
+                host.Error.WriteLine("axissim: " + PlainText.Visible(problem));
             }
 
             string command = parsed.CommandResult.Command is RootCommand ? "" : " " + parsed.CommandResult.Command.Name;

@@ -15,6 +15,9 @@ internal static class ExitCodes
     /// <summary>The prediction is a failure.</summary>
     public const int PredictedFailure = 3;
 
+    /// <summary>The terminal went away.</summary>
+    public const int HungUp = 129;
+
     /// <summary>Stopped by the user.</summary>
     public const int Stopped = 130;
 
@@ -26,9 +29,10 @@ internal static class ExitCodes
     [
         (Good, "done; for simulate and report: the mount arrives and settles"),
         (PredictedFailure, "the prediction is a stall, a slipping clutch, or no settling; for recommend: no setting holds"),
-        (BadInput, "bad input, or files that cannot be written; the message says what and where"),
+        (BadInput, "bad input, figures that the model cannot follow, or files that cannot be written; the message says what and where"),
         (OurFault, "a fault of this program"),
         (Stopped, "stopped with Ctrl-C"),
+        (HungUp, "its terminal was closed (SIGHUP)"),
         (Terminated, "told to end (SIGTERM)"),
     ];
 }

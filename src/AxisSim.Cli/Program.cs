@@ -1,5 +1,6 @@
 using System.Runtime.InteropServices;
 using System.Text;
+using AxisSim.Cli.Output;
 
 namespace AxisSim.Cli;
 
@@ -13,16 +14,19 @@ internal static class Program
         int stoppedCode = ExitCodes.Stopped;
         using PosixSignalRegistration interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, Stop);
         using PosixSignalRegistration terminate = PosixSignalRegistration.Create(PosixSignal.SIGTERM, Stop);
+        using PosixSignalRegistration hangUp = PosixSignalRegistration.Create(PosixSignal.SIGHUP, Stop);
         void Stop(PosixSignalContext context)
         {
-            context.Cancel = true;
-            stoppedCode = context.Signal == PosixSignal.SIGTERM ? ExitCodes.Terminated : ExitCodes.Stopped;
+            // The first signal asks for an orderly end; the second ends the process at once, as if nobody listened.
+            context.Cancel = !stop.IsCancellationRequested;
+            stoppedCode = context.Signal switch { PosixSignal.SIGTERM => ExitCodes.Terminated, PosixSignal.SIGHUP => ExitCodes.HungUp, _ => ExitCodes.Stopped };
             stop.Cancel();
         }
 
         var utf8 = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
         using var output = new StreamWriter(Console.OpenStandardOutput(), utf8) { NewLine = "\n" };
-        using var error = new StreamWriter(Console.OpenStandardError(), utf8) { NewLine = "\n", AutoFlush = true };
+        using var standardError = new ForgivingStream(Console.OpenStandardError);
+        using var error = new StreamWriter(standardError, utf8) { NewLine = "\n", AutoFlush = true };
         bool terminal = !Console.IsOutputRedirected;
         return Run(args, new Host(output, error)
         {

@@ -4,7 +4,7 @@ using AxisSim.Plots.Moves;
 
 namespace AxisSim.Plots;
 
-/// <summary>The sheet of one move of one axis: rate, torque, current, saturation and error on one time axis, and a close-up.</summary>
+/// <summary>The sheet of one move of one axis: rate, torque, load angle, current, saturation and error on one time axis, and a close-up.</summary>
 /// <remarks>
 /// Torques are shown along the planned motion, so that a positive need opposes it in either direction. The close-up shows
 /// the settling, or the loss of sync when there is one.
@@ -12,11 +12,11 @@ namespace AxisSim.Plots;
 public static class MoveSheet
 {
     /// <summary>Makes the figure.</summary>
-    /// <param name="trace">Samples of the run; at least one.</param>
+    /// <param name="trace">The run, stretch by stretch; at least one.</param>
     /// <param name="outcome">What came of the run.</param>
     /// <param name="title">Title.</param>
     /// <param name="verdict">The verdict in a sentence, drawn under the title; broken into lines as needed.</param>
-    /// <exception cref="ArgumentException">The trace is empty, or its lists differ in length.</exception>
+    /// <exception cref="ArgumentException">The trace is empty.</exception>
     public static IFigure Create(Trace trace, AxisOutcome outcome, string title, string verdict)
     {
         ArgumentNullException.ThrowIfNull(trace);
@@ -28,6 +28,7 @@ public static class MoveSheet
         [
             RatePanel.Create(data),
             TorquePanel.Create(data),
+            LoadAnglePanel.Create(data),
             CurrentPanel.Create(data),
             SaturationPanel.Create(data),
             ErrorPanel.Create(data),

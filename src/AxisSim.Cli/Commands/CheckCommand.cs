@@ -29,7 +29,7 @@ internal static class CheckCommand
     {
         var options = new OptionValues();
         bool json = options.Json(format);
-        ScenarioResult result = ScenarioReader.ReadFile(file, settings);
+        ScenarioResult result = ScenarioReader.ReadFile(file, settings, host.Stop);
         Problem[] problems = [.. options.Problems, .. result.Problems];
         bool good = result.Scenario is not null && options.Problems.Count == 0;
         if (json)

@@ -54,14 +54,14 @@ internal static class CompareCommand
         IReadOnlyList<double?> ratios = own.Ratios(request.Ratios), voltages = own.Voltages(request.Voltages);
         double margin = own.Margin(request.Margin), share = own.CurrentShare(request.CurrentShare);
         int threads = options.Threads(request.Threads);
-        IReadOnlyList<MotorChoice> motors = own.Motors(request.Motors);
+        IReadOnlyList<MotorChoice> motors = own.Motors(request.Motors, host.Stop);
         if (ScenarioInput.Read(host, request.File, request.Settings, options) is not { } scenario)
         {
             return ExitCodes.BadInput;
         }
 
         IReadOnlyList<MountAxis> axes = TurningAxes.Of(options, asked, scenario.Setup);
-        IReadOnlyList<MeasuredFit> fits = axes.Count == 0 ? [] : MeasuredInput.Read(request.Measured, motors, scenario.Setup.Axis(axes[0]).Drive.SupplyVolts, options.Problems);
+        IReadOnlyList<MeasuredFit> fits = axes.Count == 0 ? [] : MeasuredInput.Read(request.Measured, motors, scenario.Setup.Axis(axes[0]).Drive.SupplyVolts, options.Problems, host.Stop);
         OutputFolder? folder = OutputFolder.Open(request.Folder, host, options.Problems);
         ScenarioInput.Print(host, options.Problems);
         if (options.Problems.Count > 0)

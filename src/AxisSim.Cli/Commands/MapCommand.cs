@@ -58,7 +58,7 @@ internal static class MapCommand
         int threads = options.Threads(request.Threads);
         (int index, int count) = mapOptions.Shard(request.Shard, columns, full);
         CheckGiven(request, mapOptions);
-        MapPreparation? map = Prepare(request, columns, rows, problems);
+        MapPreparation? map = Prepare(request, columns, rows, problems, host.Stop);
         IReadOnlyList<MountAxis> axes = map is null ? [] : options.Axes(asked, map.AnySetup);
         OutputFolder? folder = OutputFolder.Open(request.Folder, host, problems);
         if (map is null || problems.Count > 0)
@@ -85,7 +85,7 @@ internal static class MapCommand
             ShardIndex = index,
             ShardCount = count,
         };
-        JournalContent? earlier = request.Folder is { } place ? JournalFolder.Look(place, header, request.Resume, problems) : null;
+        JournalContent? earlier = request.Folder is { } place ? JournalFolder.Look(place, header, request.Resume, problems, host.Stop) : null;
         if (problems.Count > 0)
         {
             ScenarioInput.Print(host, problems);
@@ -134,7 +134,7 @@ internal static class MapCommand
     {
         int code = Answer.Give(host, folder, json, () => new MapDocument(report).Text(), page => MapPresenter.Write(page, report, host.Written));
         bool broken = report.Cells.CountOf(MapEnd.Broken) > 0 || report.Own.End == MapEnd.Broken;
-        return code == ExitCodes.Good && broken ? ExitCodes.OurFault : code;
+        return code == ExitCodes.Good && broken ? ExitCodes.BadInput : code;
     }
 
     private static void CheckGiven(Request request, MapOptionValues options)
@@ -162,11 +162,11 @@ internal static class MapCommand
     }
 
     // A range that is missing or a grid that was refused must not hide what else is wrong.
-    private static MapPreparation? Prepare(Request request, int columns, int rows, List<Problem> problems)
+    private static MapPreparation? Prepare(Request request, int columns, int rows, List<Problem> problems, CancellationToken stop)
     {
         const string Any = "polar.axis.damping_ratio=0.04..0.06", Other = "polar.motor.rotor_inertia=10..20 g*cm^2";
         var found = new List<Problem>();
-        MapPreparation? map = MapPreparation.Read(request.File, request.Settings, (request.X ?? Any, columns), (request.Y ?? Other, rows), found);
+        MapPreparation? map = MapPreparation.Read(request.File, request.Settings, (request.X ?? Any, columns), (request.Y ?? Other, rows), found, stop);
         problems.AddRange(found.Where(problem => problem.File is not ("--x" or "--y") || (problem.File == "--x" ? request.X : request.Y) is not null));
         return map;
     }

@@ -32,7 +32,7 @@ internal static class MergeCommand
             new MapOptionValues(options.Problems).Missing("--out", "a folder for the whole map", "--out map");
         }
 
-        PartsOfMap? whole = PartsOfMap.Read(parts, options.Problems);
+        PartsOfMap? whole = PartsOfMap.Read(parts, options.Problems, host.Stop);
         OutputFolder? folder = OutputFolder.Open(path, host, options.Problems);
         ScenarioInput.Print(host, options.Problems);
         if (whole is null || folder is null || options.Problems.Count > 0)

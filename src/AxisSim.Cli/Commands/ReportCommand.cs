@@ -50,7 +50,7 @@ internal static class ReportCommand
         (AxisResult Result, IReadOnlyList<SlewStage> Slews)[] axes = Simulate(host, scenario);
         MoveReport report = MoveWork.Report(scenario, request.File, request.Settings, StepChoice.DefaultSeconds, [.. axes.Select(axis => axis.Result)]);
         int code = MoveWork.Code(report);
-        if (code != ExitCodes.OurFault)
+        if (report.Results.All(result => result.Broken is null))
         {
             ReportFiles.Write(folder, scenario, report, [.. axes.Select(axis => axis.Slews)], date);
         }

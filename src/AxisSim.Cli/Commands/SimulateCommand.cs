@@ -5,6 +5,7 @@ using AxisSim.Cli.Json;
 using AxisSim.Cli.Output;
 using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Moves;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
 using AxisSim.Files.Scenarios;
@@ -24,7 +25,7 @@ internal static class SimulateCommand
         Option<string> axis = SharedOptions.Axis(), format = SharedOptions.Format();
         Option<string> folder = SharedOptions.Out("the trace (CSV), the outcome (JSON) and the figures (PNG, SVG)");
         Option<string> step = new("--step") { Description = "Time step, such as 50us (the default); shortened where the speed asks for it", HelpName = "TIME" };
-        Option<bool> full = new("--full") { Description = "With --out: every step in the trace, not some thousands of samples" };
+        Option<bool> full = new("--full") { Description = "With --out: every step in the trace, a row each, not the least and greatest of some thousands of stretches" };
         var command = new Command("simulate", "Run the move of a scenario: does it arrive and settle, how near to stalling, and why") { file, axis, set, folder, format, step, full };
         command.SetAction(parsed => Run(host, new Request(
             parsed.GetRequiredValue(file), parsed.GetValue(set) ?? [], parsed.GetValue(axis), parsed.GetValue(folder), parsed.GetValue(format), parsed.GetValue(step), parsed.GetValue(full))));
@@ -51,30 +52,32 @@ internal static class SimulateCommand
             return ExitCodes.BadInput;
         }
 
-        MoveReport report = Simulate(host, request, scenario, axes, step);
+        StepRows[] everyStep = [.. axes.Where(_ => request.Full && folder is not null).Select(_ => new StepRows())];
+        MoveReport report = Simulate(host, request, scenario, axes, step, everyStep);
         int code = MoveWork.Code(report);
         var document = new MoveDocument(report, scenario, request.Settings, code);
         if (folder is not null)
         {
-            if (MoveFiles.Warning(report) is { } large)
+            if (MoveFiles.Warning(everyStep) is { } large)
             {
                 host.Error.WriteLine(large);
             }
 
-            MoveFiles.Write(folder, report, document);
+            MoveFiles.Write(folder, report, everyStep, document);
         }
 
         return Answer.Give(host, folder, json, document.Text, page => MovePresenter.Write(page, report, host.Written), code);
     }
 
-    private static MoveReport Simulate(Host host, Request request, Scenario scenario, IReadOnlyList<MountAxis> axes, double step)
+    private static MoveReport Simulate(Host host, Request request, Scenario scenario, IReadOnlyList<MountAxis> axes, double step, StepRows[] everyStep)
     {
         using var progress = new ProgressLine(host.Error, host.ErrorIsTerminal);
-        Task<AxisResult>[] runs = [.. axes.Select(axis => Task.Run(
+        Task<AxisResult>[] runs = [.. axes.Select((axis, i) => Task.Run(
             () => MoveStudy.Run(scenario.Setup, axis, new MoveOptions
             {
                 StepSeconds = step,
-                FullTrace = request.Full,
+                EveryStep = everyStep.Length > 0 ? everyStep[i] : null,
+                Stop = host.Stop,
                 Progress = (doing, share) =>
                 {
                     host.Stop.ThrowIfCancellationRequested();
@@ -83,6 +86,6 @@ internal static class SimulateCommand
             }),
             host.Stop))];
         Task.WaitAll(runs, host.Stop);
-        return MoveWork.Report(scenario, request.File, request.Settings, step, [.. runs.Select(run => run.Result)]);
+        return MoveWork.Report(scenario, request.File, request.Settings, step, [.. runs.Select(run => run.Result)], host.Stop);
     }
 }

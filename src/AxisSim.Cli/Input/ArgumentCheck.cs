@@ -43,6 +43,11 @@ internal static class ArgumentCheck
 
     private static string WhichCommand(RootCommand root, string[] args)
     {
+        if (args.Length > 0 && root.Options.FirstOrDefault(option => option.Name == args[0]) is { } whole)
+        {
+            return Alone(whole.Name);
+        }
+
         string[] names = [.. root.Subcommands.Select(command => command.Name)];
         string? word = args.FirstOrDefault(arg => !arg.StartsWith('-'));
         if (word is null)
@@ -82,8 +87,8 @@ internal static class ArgumentCheck
             Option? option = options.Find(candidate => candidate.Name == name || candidate.Aliases.Contains(name));
             if (option is null)
             {
-                problems.Add(Unknown(command, name, options));
-                i += i + 1 < args.Length && args[i + 1][0..1] != "-" && files.Count > 0 ? 1 : 0;
+                problems.Add(everywhere.Any(one => one.Name == name) ? Alone(name) : Unknown(command, name, options));
+                i += i + 1 < args.Length && !args[i + 1].StartsWith('-') && files.Count > 0 ? 1 : 0;
                 continue;
             }
 
@@ -95,17 +100,25 @@ internal static class ArgumentCheck
 
             if (takesValue && name == arg)
             {
-                if (i + 1 >= args.Length)
+                bool there = i + 1 < args.Length && !IsOption(args[i + 1], options);
+                if (!there)
                 {
-                    problems.Add($"{name} lacks its value: {option.Description}");
+                    string taken = i + 1 < args.Length ? $" ({args[i + 1]} is taken for the next option; a value that begins like one is written {name}={args[i + 1]})" : "";
+                    problems.Add($"{name} lacks its value: {option.Description}{taken}");
                 }
 
-                i++;
+                i += there ? 1 : 0;
             }
         }
 
         return files;
     }
+
+    // A negative number is a value, and so is a lone dash.
+    private static bool IsOption(string arg, List<Option> options) =>
+        arg.StartsWith("--", StringComparison.Ordinal) || options.Exists(option => option.Name == arg || option.Aliases.Contains(arg));
+
+    private static string Alone(string name) => $"{name} stands alone: write axissim {name}";
 
     private static string Unknown(Command command, string name, List<Option> options)
     {

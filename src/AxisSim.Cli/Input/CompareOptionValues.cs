@@ -21,7 +21,7 @@ internal sealed class CompareOptionValues(List<Problem> problems)
     private const double GreatestVoltage = 400.0;
 
     /// <summary>The motors; empty after a problem.</summary>
-    public IReadOnlyList<MotorChoice> Motors(string? path)
+    public IReadOnlyList<MotorChoice> Motors(string? path, CancellationToken stop)
     {
         if (path is null)
         {
@@ -29,7 +29,7 @@ internal sealed class CompareOptionValues(List<Problem> problems)
             return [];
         }
 
-        MotorTableResult result = MotorTable.ReadFile(path);
+        MotorTableResult result = MotorTable.ReadFile(path, stop);
         problems.AddRange(result.Problems);
         return result.Motors;
     }

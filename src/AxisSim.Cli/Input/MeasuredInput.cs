@@ -12,7 +12,7 @@ internal static class MeasuredInput
     private const string Option = "--measured";
 
     /// <summary>The fits; problems are added.</summary>
-    public static IReadOnlyList<MeasuredFit> Read(string[] texts, IReadOnlyList<MotorChoice> motors, double supplyVolts, List<Problem> problems)
+    public static IReadOnlyList<MeasuredFit> Read(string[] texts, IReadOnlyList<MotorChoice> motors, double supplyVolts, List<Problem> problems, CancellationToken stop)
     {
         var fits = new List<MeasuredFit>();
         foreach (string text in texts)
@@ -38,7 +38,7 @@ internal static class MeasuredInput
             }
             else
             {
-                MeasuredTableResult result = MeasuredTable.ReadFile(path, motor.Motor, supplyVolts);
+                MeasuredTableResult result = MeasuredTable.ReadFile(path, motor.Motor, supplyVolts, stop);
                 problems.AddRange(result.Problems);
                 if (result.Points.Count > 0)
                 {

@@ -8,7 +8,7 @@ internal static class ScenarioInput
     /// <summary>The scenario; null after every problem was printed.</summary>
     public static Scenario? Read(Host host, string file, string[] settings, OptionValues options)
     {
-        ScenarioResult result = ScenarioReader.ReadFile(file, settings);
+        ScenarioResult result = ScenarioReader.ReadFile(file, settings, host.Stop);
         Problem[] errors = [.. options.Problems, .. result.Problems.Where(problem => problem.Severity == ProblemSeverity.Error)];
         Print(host, errors);
         foreach (Problem note in result.Problems.Where(problem => problem.Severity == ProblemSeverity.Note))

@@ -1,6 +1,7 @@
 using AxisSim.Cli.Text;
 using AxisSim.Core.Envelopes;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 using AxisSim.Files.Scenarios;
 
@@ -13,7 +14,7 @@ internal static class TurningAxes
     public static IReadOnlyList<MountAxis> Of(OptionValues options, MountAxis? asked, MountSetup setup)
     {
         IReadOnlyList<MountAxis> axes = options.Axes(asked, setup);
-        List<MountAxis> moving = [.. axes.Where(axis => EnvelopeStudy.Distance(setup, axis) > 0.0)];
+        List<MountAxis> moving = [.. axes.Where(axis => RateCap.Distance(setup, axis) > 0.0)];
         if (axes.Count > 0 && moving.Count == 0)
         {
             string still = Say.List([.. axes.Select(axis => axis.Words())]);

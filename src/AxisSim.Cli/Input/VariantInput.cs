@@ -13,7 +13,7 @@ internal static class VariantInput
         var said = new HashSet<string>(StringComparer.Ordinal);
         foreach (ForValue value in values)
         {
-            ScenarioResult result = ScenarioReader.ReadFile(file, [.. settings, value.Setting]);
+            ScenarioResult result = ScenarioReader.ReadFile(file, [.. settings, value.Setting], host.Stop);
             foreach (Problem problem in result.Problems)
             {
                 // Notes of the file itself have been printed.

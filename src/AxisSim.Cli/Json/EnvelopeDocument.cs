@@ -1,5 +1,6 @@
 using AxisSim.Cli.Text.Envelopes;
 using AxisSim.Core.Envelopes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 using AxisSim.Files.Scenarios;
 using AxisSim.Files.Tables;
@@ -7,11 +8,11 @@ using AxisSim.Files.Tables;
 namespace AxisSim.Cli.Json;
 
 /// <summary>One curve as a record for programs.</summary>
-internal sealed record EnvelopeLineEntry(string Label, string? Setting, IReadOnlyList<SafeRate> Rates);
+internal sealed record EnvelopeLineEntry(string Label, string? Setting, IReadOnlyList<GreatestRate> Rates);
 
 /// <summary>The envelope of one axis as a record for programs.</summary>
 internal sealed record EnvelopeEntry(
-    MountAxis Axis, string Verdict, double AskedRateRadiansPerSecond, SafeRate Own, double ResolutionRadiansPerSecond, double DistanceRadians, double PulseLimitRadiansPerSecond, string? Key, IReadOnlyList<EnvelopeLineEntry> Curves);
+    MountAxis Axis, string Verdict, double AskedRateRadiansPerSecond, GreatestRate Own, double ResolutionRadiansPerSecond, double DistanceRadians, double PulseLimitRadiansPerSecond, string? Key, IReadOnlyList<EnvelopeLineEntry> Curves);
 
 /// <summary>The JSON document of an envelope.</summary>
 internal sealed class EnvelopeDocument(IReadOnlyList<EnvelopeReport> reports, string file, Scenario scenario, string[] settings)

@@ -1,6 +1,7 @@
-using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Moves;
+using AxisSim.Cli.Text;
 using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Stepping;
 using AxisSim.Core.Studies;
 using AxisSim.Files.Scenarios;
@@ -8,11 +9,14 @@ using AxisSim.Files.Tables;
 
 namespace AxisSim.Cli.Json;
 
-/// <summary>A remedy as a record for programs.</summary>
-internal sealed record RemedyEntry(RemedyKind Kind, bool Helps, double From, double? To, double Tried, string Unit, bool ArrivesAtTried, string Sentence, IReadOnlyList<string> Settings);
+/// <summary>A cure as a record for programs; only one that was run as typed and holds says that it helps.</summary>
+internal sealed record CureEntry(CureKind Kind, bool Helps, double From, double? To, double Tried, string Unit, bool ArrivesAtTried, string Sentence, IReadOnlyList<string> Settings);
 
 /// <summary>Why a move fails as a record for programs; what cures it stands beside it.</summary>
-internal sealed record CauseEntry(FailureCause Cause, TorqueShares Shares, IReadOnlyList<CounterfactualResult> Counterfactuals);
+internal sealed record CauseEntry(Limit Cause, TorqueShares Shares, IReadOnlyList<ChangeResult> Changes, IReadOnlyList<ChangePair> Pairs);
+
+/// <summary>Advice that was run as typed and keeps its promise, as a record for programs.</summary>
+internal sealed record AdviceEntry(IReadOnlyList<CureAdvice> Cures, IReadOnlyList<CureAdvice> Pairs, IReadOnlyList<CureAdvice> Lifts, IReadOnlyList<CureAdvice> Settles, IReadOnlyList<CureAdvice> Savings);
 
 /// <summary>One axis of a move as a record for programs.</summary>
 internal sealed record AxisEntry(
@@ -21,7 +25,9 @@ internal sealed record AxisEntry(
     double AskedStepSeconds,
     StepChoice Step,
     CauseEntry? Diagnosis,
-    IReadOnlyList<RemedyEntry> Remedies,
+    IReadOnlyList<CureEntry> Cures,
+    AdviceEntry Advice,
+    GreatestRate? Rates,
     BrokenRun? Broken);
 
 /// <summary>The JSON document of a simulated move.</summary>
@@ -47,22 +53,28 @@ internal sealed class MoveDocument(MoveReport report, Scenario scenario, string[
         result.Outcome,
         report.AskedStepSeconds,
         result.Step,
-        result.Diagnosis is { } why ? new CauseEntry(why.Cause, why.Shares, why.Counterfactuals) : null,
-        [.. (result.Diagnosis?.Remedies ?? []).Select(remedy => Remedy(result.Outcome, remedy))],
+        result.Diagnosis is { } diagnosis ? new CauseEntry(diagnosis.Why.Limit, diagnosis.Why.Shares, diagnosis.Why.Changes, diagnosis.Why.Pairs) : null,
+        [.. (result.Diagnosis?.Cures.Alone ?? []).Select(cure => Entry(result.Outcome, cure))],
+        Advice(report.AdviceFor(result.Outcome.Axis)),
+        result.Rates,
         result.Broken);
 
-    private RemedyEntry Remedy(AxisOutcome outcome, Remedy remedy)
+    private static AdviceEntry Advice(AxisAdvice advice) => new(advice.Cures, advice.Pairs, advice.Lifts, advice.Settles, advice.Savings);
+
+    private CureEntry Entry(AxisOutcome outcome, Cure cure)
     {
-        RemedyAdvice? advice = remedy.To is { } to ? RemedyText.Advice(report, outcome.Axis, remedy, to) : null;
-        string unit = remedy.Kind switch
+        CureAdvice? advice = cure.To is { } to ? CureAdvices.Advice(report, outcome.Axis, cure, to) : null;
+        bool helps = advice is not null && report.AdviceFor(outcome.Axis).Cures.Any(one => one.Sentence == advice.Sentence);
+        string unit = cure.Kind switch
         {
-            RemedyKind.LongerRamp => "s",
-            RemedyKind.LowerSlewRate => "rad/s at the axis",
-            RemedyKind.MoreCurrent => "A peak",
-            RemedyKind.Changeover => "rad/s at the motor; null is never",
-            RemedyKind.MoreVoltage => "V",
+            CureKind.LongerRamp => "s",
+            CureKind.LowerSlewRate => "rad/s at the axis",
+            CureKind.MoreCurrent => "A peak",
+            CureKind.Changeover => "rad/s at the motor; null is never",
+            CureKind.MoreVoltage => "V",
+            CureKind.MoreDamping => "share of critical",
             _ => "N m about the axis",
         };
-        return new(remedy.Kind, remedy.To is not null, remedy.From, remedy.To, remedy.Tried, unit, remedy.ArrivesAtTried, advice?.Sentence ?? (remedy.ArrivesAtTried ? "Lets it arrive, but leaves less than 10 % to spare: " : "No help on its own: ") + RemedyText.NoHelp(remedy) + ".", advice?.Settings ?? []);
+        return new(cure.Kind, helps, cure.From, helps ? cure.To : null, cure.Tried, unit, cure.ArrivesAtTried, helps ? advice!.Sentence : (cure.ArrivesAtTried ? "Lets it arrive, but leaves less than 10 % to spare: " : "No help on its own: ") + CureAdvices.NoHelp(cure) + ".", helps ? advice!.Settings : []);
     }
 }

@@ -12,7 +12,7 @@ internal static class Answer
     /// <param name="document">Makes the document.</param>
     /// <param name="page">Writes the page.</param>
     /// <param name="code">Exit code when the files are well.</param>
-    /// <returns>The exit code: that of files that cannot be written, unless a fault of this program is to be told.</returns>
+    /// <returns>The exit code, or that of files that cannot be written.</returns>
     public static int Give(Host host, OutputFolder? folder, bool json, Func<string> document, Action<Page> page, int code = ExitCodes.Good)
     {
         if (json)
@@ -30,6 +30,6 @@ internal static class Answer
         }
 
         host.Error.WriteLine(problem.ToString());
-        return code == ExitCodes.OurFault ? code : ExitCodes.BadInput;
+        return ExitCodes.BadInput;
     }
 }

@@ -1,8 +1,9 @@
 using AxisSim.Cli.Input;
-using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Envelopes;
+using AxisSim.Cli.Text;
 using AxisSim.Core.Envelopes;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Cli.Output;
@@ -53,7 +54,7 @@ internal sealed class EnvelopeWork(MountSetup setup, IReadOnlyList<ForValue> val
             .. curves.SelectMany(curve => ramps.Select(ramp => new EnvelopeCase(curve.Setup, ramp, ramp == ownRamp ? ownRate : null))),
             .. own < 0 ? [new EnvelopeCase(setup, ownRamp, ownRate)] : Array.Empty<EnvelopeCase>(),
         ];
-        IReadOnlyList<SafeRate> rates = EnvelopeStudy.Run(cases, axis, new EnvelopeOptions { ResolutionRadiansPerSecond = resolution, Threads = Threads, Stop = host.Stop, Progress = progress });
+        IReadOnlyList<GreatestRate> rates = EnvelopeStudy.Run(cases, axis, new EnvelopeOptions { ResolutionRadiansPerSecond = resolution, Threads = Threads, Stop = host.Stop, Progress = progress });
         return new EnvelopeReport
         {
             Axis = axis,
@@ -64,9 +65,9 @@ internal sealed class EnvelopeWork(MountSetup setup, IReadOnlyList<ForValue> val
             Own = own < 0 ? rates[^1] : rates[own],
             Lines = [.. curves.Select((curve, i) => new EnvelopeLine(curve.Label, curve.Setting, [.. rates.Skip(i * ramps.Length).Take(ramps.Length)]))],
             ResolutionRadiansPerSecond = resolution,
-            DistanceRadians = EnvelopeStudy.Distance(setup, axis),
-            PulseLimitRadiansPerSecond = EnvelopeStudy.PulseLimit(model),
-            OnePulseLimit = curves.All(curve => EnvelopeStudy.PulseLimit(curve.Setup.Axis(axis)) == EnvelopeStudy.PulseLimit(model)),
+            DistanceRadians = RateCap.Distance(setup, axis),
+            PulseLimitRadiansPerSecond = RateCap.Pulses(model),
+            OnePulseLimit = curves.All(curve => RateCap.Pulses(curve.Setup.Axis(axis)) == RateCap.Pulses(model)),
         };
     }
 

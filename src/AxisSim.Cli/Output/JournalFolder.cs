@@ -8,7 +8,7 @@ namespace AxisSim.Cli.Output;
 internal static class JournalFolder
 {
     /// <summary>The journal to go on with; null when there is none yet. Problems are added when it must not be touched.</summary>
-    public static JournalContent? Look(string folder, MapHeader header, bool resume, List<Problem> problems)
+    public static JournalContent? Look(string folder, MapHeader header, bool resume, List<Problem> problems, CancellationToken stop)
     {
         string path = Path.Combine(folder, MapJournal.FileName);
         if (!File.Exists(path))
@@ -16,7 +16,7 @@ internal static class JournalFolder
             return null;
         }
 
-        if (JournalContent.Read(path, out Problem? unreadable) is not { } journal)
+        if (JournalContent.Read(path, stop, out Problem? unreadable) is not { } journal)
         {
             problems.Add(unreadable!);
             return null;

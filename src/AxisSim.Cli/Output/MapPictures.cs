@@ -49,7 +49,7 @@ internal static class MapPictures
         MapMetric.Margin => "Torque margin, %",
         MapMetric.Settle => "Settling time, s",
         MapMetric.Duration => "Slew and settling, s",
-        _ => "Winding after slewing without end, degC",
+        _ => "Winding, hottest duty without end, degC",
     };
 
     private static MapCell Cell(MapEnd end) => end switch

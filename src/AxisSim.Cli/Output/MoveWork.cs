@@ -1,6 +1,7 @@
 using AxisSim.Cli.Text.Moves;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Payloads;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
 using AxisSim.Files.Scenarios;
@@ -11,7 +12,14 @@ namespace AxisSim.Cli.Output;
 internal static class MoveWork
 {
     /// <summary>All that is said about a move.</summary>
-    public static MoveReport Report(Scenario scenario, string file, string[] settings, double step, IReadOnlyList<AxisResult> results) => new()
+    public static MoveReport Report(Scenario scenario, string file, string[] settings, double step, IReadOnlyList<AxisResult> results, CancellationToken stop = default)
+    {
+        MoveReport report = Bare(scenario, file, settings, step, results);
+        var options = new QuestionOptions { StepSeconds = step, Stop = stop };
+        return report with { Advice = AdviceWork.Of(scenario, report, options), Deciding = DecidingWork.Of(scenario, report, options) };
+    }
+
+    private static MoveReport Bare(Scenario scenario, string file, string[] settings, double step, IReadOnlyList<AxisResult> results) => new()
     {
         Name = scenario.Name,
         File = file,
@@ -27,7 +35,7 @@ internal static class MoveWork
 
     /// <summary>The exit code that says what the prediction is.</summary>
     public static int Code(MoveReport report) =>
-        report.Results.Any(result => result.Broken is not null) ? ExitCodes.OurFault
+        report.Results.Any(result => result.Broken is not null) ? ExitCodes.BadInput
         : report.Results.All(result => result.Outcome.Verdict == Verdict.Arrives) ? ExitCodes.Good
         : ExitCodes.PredictedFailure;
 

@@ -9,7 +9,10 @@ internal sealed class OutputFolder(string folder, Host host)
     /// <summary>The first thing that went wrong; null so far so good.</summary>
     public Problem? Problem { get; private set; }
 
-    /// <summary>The folder that was asked for, null when none was; a problem is added when it cannot be written, which is found out before the long work.</summary>
+    /// <summary>
+    /// The folder that was asked for, null when none was; a problem is added when it cannot be written, which is found out before the long work. It is made with
+    /// the first file in it.
+    /// </summary>
     public static OutputFolder? Open(string? path, Host host, List<Problem> problems)
     {
         if (path is null)
@@ -34,15 +37,12 @@ internal sealed class OutputFolder(string folder, Host host)
             return About("\"\", no name of a folder");
         }
 
-        string probe = Path.Combine(folder, ".axissim-probe");
-        Problem? problem = AtomicFile.Write(probe, _ => { });
-        if (problem is null)
+        if (PlainText.FirstStrange(folder) is { } strange)
         {
-            File.Delete(probe);
-            return null;
+            return About($"\"{folder}\" ({strange})");
         }
 
-        return About($"\"{folder}\": {problem.Found}");
+        return AtomicFile.Try(Path.Combine(folder, ".axissim-probe")) is { } problem ? About($"\"{folder}\": {problem.Found}") : null;
     }
 
     /// <summary>Writes a file; after a failure, or when the user asks to stop, no further one is begun.</summary>

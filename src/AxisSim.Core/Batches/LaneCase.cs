@@ -1,16 +1,20 @@
+using AxisSim.Core.Dynamics;
 using AxisSim.Core.Motion;
-using AxisSim.Core.Motors;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
-using AxisSim.Core.Stepping;
+using AxisSim.Core.Sky;
 using AxisSim.Core.Stepping.Jobs;
 using AxisSim.Core.Stepping.Lanes;
+using AxisSim.Core.Stepping;
 
 namespace AxisSim.Core.Batches;
 
 /// <summary>A case made ready for a lane.</summary>
 internal sealed class LaneCase
 {
+    /// <summary>Where only the outcome is asked for, time watched beyond the slew, s: a rotor that goes through the target has shown it by then.</summary>
+    public const double BeyondSeconds = 0.3;
+
     private readonly BatchCase _item;
     private readonly LaneAxis _ready;
     private readonly double _ratio;
@@ -47,16 +51,19 @@ internal sealed class LaneCase
     public bool Settles { get; }
 
     /// <summary>Time to which it is run, s.</summary>
-    public double UntilSeconds => Settles ? _ready.Plan.EndSeconds : _ready.Plan.SlewSeconds + Arrival.BeyondSeconds;
+    public double UntilSeconds => Settles ? _ready.Plan.EndSeconds : _ready.Plan.SlewSeconds + BeyondSeconds;
 
     /// <summary>Planned angle of the axis at a time not before that of the last call with the same cursor, rad.</summary>
     public double PlanAtAxis(double seconds, ref int cursor) => _ready.ShaftPlan.Position(seconds, ref cursor) / _ratio;
+
+    /// <summary>An empty trail for its errors after the slew.</summary>
+    public SettleTrail Trail() => SettleJudge.Of(_item.Setup, _item.Axis).Trail(Choice.StepSeconds);
 
     /// <summary>A case that failed.</summary>
     public BatchResult Result(BatchEnd end, double seconds) => new(end, seconds, SlewSeconds, double.NaN, double.NaN);
 
     /// <summary>A case that arrived, with its errors after the slew where settling was asked for.</summary>
-    public BatchResult Result(double[]? errors, in LaneState state)
+    public BatchResult Result(SettleTrail? errors, in LaneState state)
     {
         if (errors is null)
         {
@@ -64,12 +71,9 @@ internal sealed class LaneCase
         }
 
         SettleJudge judge = SettleJudge.Of(_item.Setup, _item.Axis);
-        double step = Choice.StepSeconds;
-        double? settled = judge.Within(errors, step, judge.Rest(errors, step), judge.ToleranceRadians);
-        StepperMotor motor = _item.Setup.Axis(_item.Axis).Motor;
-        var heat = new WindingHeat(_item.Setup.Disturbances.AmbientCelsius, motor.ThermalResistanceKelvinPerWatt, motor.ThermalTimeConstantSeconds);
-        double watts = state.SlewColdJoules / Math.Max(_ready.ShaftPlan.SlewSeconds, step);
-        return new BatchResult(settled is null ? BatchEnd.DoesNotSettle : BatchEnd.Arrives, double.NaN, SlewSeconds, settled ?? double.NaN, heat.Balance(watts));
+        double? settled = judge.Within(errors, errors.Rest, judge.ToleranceRadians);
+        double watts = state.SlewColdJoules / Math.Max(_ready.ShaftPlan.SlewSeconds, Choice.StepSeconds);
+        return new BatchResult(settled is null ? BatchEnd.DoesNotSettle : BatchEnd.Arrives, double.NaN, SlewSeconds, settled ?? double.NaN, ContinuousHeat.Of(_item.Setup, _item.Axis, watts).Celsius);
     }
 
     public LaneCommands Commands() => _ready.Commands();
@@ -81,7 +85,7 @@ internal sealed class LaneCase
         Disturbances wind = _item.Setup.Disturbances;
         return
         [
-            model.Motor.RotorTeeth, model.Drive.ChangeoverRadiansPerSecond, model.Drive.CurrentFallDelaySeconds, model.Drive.MicrostepsPerFullStep, UntilSeconds, wind.SyncProbe ? 1.0 : 0.0, model.Drive.DampingNewtonMetreSecondsPerRadian != 0.0 ? 1.0 : 0.0,
+            model.Motor.RotorTeeth, model.Drive.ChangeoverRadiansPerSecond, model.Drive.CurrentFallDelaySeconds, model.Drive.MicrostepsPerFullStep, UntilSeconds, wind.SyncProbe ? 1.0 : 0.0, model.DampingNewtonMetreSecondsPerRadian != 0.0 ? 1.0 : 0.0,
             wind.WindMetresPerSecond, wind.AirDensityKilogramsPerCubicMetre, wind.DragCoefficient, wind.AreaSquareMetres, wind.LeverMetres, wind.GustMetresPerSecond,
             wind.GustStartSeconds, wind.GustSeconds, wind.TurbulenceIntensity, wind.TurbulenceLengthMetres, wind.TurbulenceSeed,
             .. _ready.ShaftPlan.Numbers,

@@ -1,38 +1,65 @@
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Stepping;
 
 namespace AxisSim.Core.Batches;
 
 /// <summary>Where each lane points after every step from the end of its slew on.</summary>
+/// <remarks>Blocks of all lanes are handed on to the trail of each lane a few at a time, so that memory does not grow with the time watched.</remarks>
 internal sealed class LaneRecord
 {
+    private const int MostBlocks = 64;
+
+    private readonly LaneCase[] _cases;
+    private readonly LaneTrail[] _trails;
     private readonly double _step;
     private readonly int _width;
     private readonly long _firstBlock;
-    private readonly List<(double[] Values, int Lanes)> _blocks = [];
+    private readonly List<(double[] Values, int Lanes)> _blocks = new(MostBlocks);
+    private long _steps;
 
-    public LaneRecord(IReadOnlyList<LaneCase> cases, double step, int width)
+    /// <summary>An empty record.</summary>
+    /// <param name="cases">The case in each lane; the array changes as lanes take the place of others.</param>
+    /// <param name="step">Step, s.</param>
+    /// <param name="width">Lanes of a vector.</param>
+    public LaneRecord(LaneCase[] cases, double step, int width)
     {
-        (_step, _width) = (step, width);
-        _firstBlock = (long)(cases.Min(c => c.SlewSeconds) / (MoveRun.BlockSteps * step)) - 1;
+        (_cases, _step, _width) = (cases, step, width);
+        _firstBlock = Math.Max(0, (long)(cases.Min(c => c.SlewSeconds) / (MoveRun.BlockSteps * step)) - 1);
+        _steps = _firstBlock * MoveRun.BlockSteps;
+        _trails = [.. cases.Select(c => new LaneTrail(c.Trail()))];
     }
 
     /// <summary>Where the next block is to be written; empty while all still slew.</summary>
-    public Span<double> Next(long block, int vectors)
+    /// <param name="block">Number of the block.</param>
+    /// <param name="vectors">Vectors in use.</param>
+    /// <param name="lanes">Lanes in use.</param>
+    public Span<double> Next(long block, int vectors, int lanes)
     {
         if (block < _firstBlock)
         {
             return [];
         }
 
-        int lanes = vectors * _width;
-        double[] values = new double[MoveRun.BlockSteps * lanes];
-        _blocks.Add((values, lanes));
+        if (_blocks.Count == MostBlocks)
+        {
+            for (int lane = 0; lane < lanes; lane++)
+            {
+                Drain(lane, _cases[lane]);
+            }
+
+            _steps += MostBlocks * MoveRun.BlockSteps;
+            _blocks.Clear();
+        }
+
+        double[] values = new double[MoveRun.BlockSteps * vectors * _width];
+        _blocks.Add((values, vectors * _width));
         return values;
     }
 
     /// <summary>A lane takes the place of another, with what has been written of it.</summary>
     public void Copy(int from, int to)
     {
+        _trails[to] = _trails[from];
         foreach ((double[] values, int lanes) in _blocks)
         {
             for (int k = 0; k < MoveRun.BlockSteps; k++)
@@ -42,25 +69,37 @@ internal sealed class LaneRecord
         }
     }
 
-    /// <summary>Pointing less plan of a lane in every step that ends after the slew, rad.</summary>
-    public double[] Errors(int lane, LaneCase item)
+    /// <summary>Pointing less plan of a lane that is through, in every step that ends after the slew, rad.</summary>
+    public SettleTrail Errors(int lane, LaneCase item)
     {
-        var errors = new List<double>(_blocks.Count * MoveRun.BlockSteps);
-        int cursor = 0;
-        long index = Math.Max(0, _firstBlock) * MoveRun.BlockSteps;
+        Drain(lane, item);
+        return _trails[lane].Errors;
+    }
+
+    private void Drain(int lane, LaneCase item)
+    {
+        LaneTrail trail = _trails[lane];
+        long index = _steps;
         foreach ((double[] values, int lanes) in _blocks)
         {
             for (int k = 0; k < MoveRun.BlockSteps; k++, index++)
             {
                 double time = (index * _step) + _step;
-                double plan = item.PlanAtAxis((index + 1) * _step, ref cursor);
+                double plan = item.PlanAtAxis((index + 1) * _step, ref trail.Cursor);
                 if (time > item.SlewSeconds)
                 {
-                    errors.Add(values[(k * lanes) + lane] - plan);
+                    trail.Errors.Add(values[(k * lanes) + lane] - plan);
                 }
             }
         }
+    }
 
-        return [.. errors];
+    /// <summary>What is kept of one lane.</summary>
+    private sealed class LaneTrail(SettleTrail errors)
+    {
+        // Place in the plan, which only goes forward.
+        public int Cursor;
+
+        public SettleTrail Errors => errors;
     }
 }

@@ -77,7 +77,7 @@ internal sealed class LaneTeam
             double start = block * Steps * _step;
             double end = (block + 1) * Steps * _step;
             bool constant = (_job.Shared ? Share(start, end) : Give(start, end)) && _record is null;
-            _engine.Block(Vectors, _kinds, _job, _signs, _record is null ? [] : _record.Next(block, Vectors));
+            _engine.Block(Vectors, _kinds, _job, _signs, _record is null ? [] : _record.Next(block, Vectors, _lanes));
             Decide(end, constant);
         }
     }

@@ -2,6 +2,7 @@ using AxisSim.Core.Motion;
 using AxisSim.Core.Motors;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
 
@@ -46,7 +47,7 @@ public sealed record CandidateCurve(IReadOnlyList<AxisPoint> ClosedForm, IReadOn
             [.. Enumerable.Range(0, Points + 1).Select(i => Closed(topRadiansPerSecond * i / Points))],
             points,
             double.IsNaN(safe) ? null : Closed(safe),
-            double.IsNaN(safe) ? [] : Need(Arrival.Loaded(result.Setup, axis, loadFactor), axis, ratio));
+            double.IsNaN(safe) ? [] : Need(SetupEdits.Loaded(result.Setup, axis, loadFactor), axis, ratio));
     }
 
     private static AxisPoint[] Need(MountSetup loaded, MountAxis axis, double ratio)

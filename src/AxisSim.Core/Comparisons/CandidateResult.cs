@@ -1,6 +1,6 @@
-using AxisSim.Core.Envelopes;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Core.Comparisons;
@@ -17,7 +17,7 @@ public enum CandidateFate
     /// <summary>It arrives but does not settle in the time observed.</summary>
     NotSettled,
 
-    /// <summary>Slewing without end heats the winding beyond its insulation class.</summary>
+    /// <summary>Slewing, tracking or holding without end heats the winding beyond its insulation class.</summary>
     TooHot,
 
     /// <summary>No rate that was tried is safe at the load asked for.</summary>
@@ -25,34 +25,6 @@ public enum CandidateFate
 
     /// <summary>Not simulated: even the optimistic closed form gives no useful rate.</summary>
     Hopeless,
-}
-
-/// <summary>What stands against a greater slew rate.</summary>
-public enum CandidateLimit
-{
-    /// <summary>The supply voltage: with ample voltage the failing rate arrives.</summary>
-    SupplyVoltage,
-
-    /// <summary>Torque: the load is too much for the motor at its current.</summary>
-    Torque,
-
-    /// <summary>Resonance: the torque would do, but the rotor swings out of step.</summary>
-    Resonance,
-
-    /// <summary>The clutch slips.</summary>
-    Clutch,
-
-    /// <summary>The controller's greatest pulse rate.</summary>
-    PulseRate,
-
-    /// <summary>The move is too short to get faster with this ramp.</summary>
-    MoveLength,
-
-    /// <summary>Faster, the motor has hardly any torque left.</summary>
-    MotorSpeed,
-
-    /// <summary>The motion is too fast to be simulated.</summary>
-    NotSimulated,
 }
 
 /// <summary>A candidate on one axis.</summary>
@@ -65,10 +37,10 @@ public sealed record CandidateAxis
     public required double BoundRadiansPerSecond { get; init; }
 
     /// <summary>What stands against a greater rate.</summary>
-    public required CandidateLimit Limit { get; init; }
+    public required Limit Limit { get; init; }
 
     /// <summary>The search at the load asked for; null when it was not simulated.</summary>
-    public SafeRate? Search { get; init; }
+    public GreatestRate? Search { get; init; }
 
     /// <summary>The slew rate in use, rad/s: the greatest safe one, or a lower one at which the move settles; NaN when there is none.</summary>
     public double RateRadiansPerSecond { get; init; } = double.NaN;
@@ -79,8 +51,11 @@ public sealed record CandidateAxis
     /// <summary>Time from the end of the axis' own slew until the payload stays within the tolerance of its rest, s; NaN when it does not.</summary>
     public double SettleSeconds { get; init; } = double.NaN;
 
-    /// <summary>Winding temperature after slewing without end, degrees Celsius.</summary>
+    /// <summary>The hottest winding temperature after slewing, tracking or holding without end, degrees Celsius.</summary>
     public double ContinuousCelsius { get; init; } = double.NaN;
+
+    /// <summary>Which of them that is.</summary>
+    public ContinuousDuty Duty { get; init; }
 
     /// <summary>Limit of the insulation class, degrees Celsius.</summary>
     public required double LimitCelsius { get; init; }

@@ -2,7 +2,9 @@ using AxisSim.Core.Drives;
 using AxisSim.Core.Gearing;
 using AxisSim.Core.Motors;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping.Jobs;
 
 namespace AxisSim.Core.Comparisons;
 
@@ -11,16 +13,10 @@ namespace AxisSim.Core.Comparisons;
 /// <para>Currents: the slew current is a share of the candidate's rated current; tracking and holding current keep the shares of the rated current that
 /// they have in the mount. Microsteps, pulse rate, delay, damping and the supply's resistance stay. The changeover keeps its rate in full steps per second,
 /// for a drive counts steps. A brake limit keeps its ratio to the supply voltage.</para>
-/// <para>Reduction: the worm stays. The first stage before it takes the ratio that is needed, with its efficiency, inertia, backlash and stiffness as they are;
-/// without any stage one is added, with the efficiency of a belt (<see cref="BeltEfficiency"/>) and without inertia.</para>
+/// <para>Reduction: the worm stays, and the last stage before it takes the ratio that is needed (<see cref="SetupEdits.WithReduction(GearTrain, double)"/>).</para>
 /// </remarks>
 public static class CandidateSetup
 {
-    /// <summary>Efficiency of a stage that has to be added: a toothed belt, 0.95 to 0.98 (common practice, no source).</summary>
-    public const double BeltEfficiency = 0.97;
-
-    private const double SameRatio = 1e-9;
-
     /// <summary>The mount with the candidate on each of the axes.</summary>
     public static MountSetup Of(MountSetup setup, IReadOnlyList<MountAxis> axes, Candidate candidate, double currentShare)
     {
@@ -34,7 +30,7 @@ public static class CandidateSetup
     {
         Motor = candidate.Motor.Motor,
         Drive = Drive(model.Drive, model.Motor, candidate, currentShare),
-        Train = candidate.TotalReduction is { } ratio ? Reduced(model.Train, ratio) : model.Train,
+        Train = candidate.TotalReduction is { } ratio ? SetupEdits.WithReduction(model.Train, ratio) : model.Train,
     };
 
     private static ChopperDrive Drive(ChopperDrive drive, StepperMotor before, Candidate candidate, double currentShare)
@@ -52,24 +48,5 @@ public static class CandidateSetup
             HoldingCurrentAmperes = drive.HoldingCurrentAmperes * rated,
             ChangeoverRadiansPerSecond = drive.ChangeoverRadiansPerSecond * before.StepsPerRevolution / motor.StepsPerRevolution,
         };
-    }
-
-    /// <summary>The train with another total reduction.</summary>
-    public static GearTrain Reduced(GearTrain train, double totalReduction)
-    {
-        ArgumentNullException.ThrowIfNull(train);
-        double change = totalReduction / train.TotalRatio;
-        if (Math.Abs(change - 1.0) < SameRatio)
-        {
-            return train;
-        }
-
-        if (train.Stages.Count == 0)
-        {
-            return train with { Stages = [new GearStage { Name = "added", DrivenTeeth = change, DrivingTeeth = 1.0, Efficiency = BeltEfficiency }] };
-        }
-
-        GearStage first = train.Stages[0];
-        return train with { Stages = [first with { DrivenTeeth = first.Ratio * change, DrivingTeeth = 1.0 }, .. train.Stages.Skip(1)] };
     }
 }

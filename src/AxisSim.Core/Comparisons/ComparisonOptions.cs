@@ -1,3 +1,4 @@
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Stepping;
 
 namespace AxisSim.Core.Comparisons;

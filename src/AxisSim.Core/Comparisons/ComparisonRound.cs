@@ -2,6 +2,7 @@ using AxisSim.Core.Batches;
 using AxisSim.Core.Envelopes;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Core.Comparisons;
@@ -29,8 +30,8 @@ internal static class ComparisonRound
         }
 
         IReadOnlyList<MountAxis> axes = entrants[0].Axes;
-        var searches = new IReadOnlyList<SafeRate>[axes.Count];
-        var limits = new CandidateLimit[axes.Count][];
+        var searches = new IReadOnlyList<GreatestRate>[axes.Count];
+        var limits = new Limit[axes.Count][];
         for (int a = 0; a < axes.Count; a++)
         {
             int at = a;
@@ -47,14 +48,15 @@ internal static class ComparisonRound
                 });
         }
 
+        var ask = new Asker(new QuestionOptions { StepSeconds = options.StepSeconds, Threads = options.Threads, Stop = options.Stop });
         for (int a = 0; a < axes.Count; a++)
         {
-            limits[a] = LimitCause.Of([.. entrants.Select((entrant, e) => new LimitCause.Question(entrant.Loaded[a], axes[a], entrant.Ramps[a], searches[a][e]))], options);
+            limits[a] = LimitCause.Of(ask, [.. entrants.Select((entrant, e) => new LimitCause.Question(entrant.Loaded[a], axes[a], entrant.Ramps[a], searches[a][e]))]);
         }
 
         progress(Explained);
         double[][] rates = [.. entrants.Select((_, e) => searches.Select(search => search[e].RateRadiansPerSecond).ToArray())];
-        Lower(entrants, rates, options);
+        Lower(ask, entrants, rates, options);
         var results = new CandidateResult[entrants.Count];
         int done = 0;
         Parallel.For(0, entrants.Count, ComparisonStudy.Threads(options), e =>
@@ -66,7 +68,7 @@ internal static class ComparisonRound
     }
 
     /// <summary>The search moves one axis while the other keeps the mount's own rate: here both run at their safe rates, with the load factor and without.</summary>
-    private static void Lower(IReadOnlyList<Entrant> entrants, double[][] rates, ComparisonOptions options)
+    private static void Lower(Asker ask, IReadOnlyList<Entrant> entrants, double[][] rates, ComparisonOptions options)
     {
         var open = new HashSet<int>(Enumerable.Range(0, entrants.Count).Where(e => !rates[e].Any(double.IsNaN)));
         for (int round = 0; open.Count > 0; round++)
@@ -80,11 +82,11 @@ internal static class ComparisonRound
                 {
                     MountAxis axis = entrants[e].Axes[a];
                     asked.AddRange([(e, a), (e, a)]);
-                    cases.AddRange([new BatchCase(Arrival.Loaded(together, axis, options.LoadFactor), axis), new BatchCase(together, axis)]);
+                    cases.AddRange([new BatchCase(together.Loaded(axis, options.LoadFactor), axis), new BatchCase(together, axis)]);
                 }
             }
 
-            BatchResult[] ends = BatchStudy.RunUnchecked(cases, new BatchOptions { StepSeconds = options.StepSeconds, Threads = options.Threads, Stop = options.Stop });
+            BatchResult[] ends = ask.Ask(cases);
             open.Clear();
             foreach ((int e, int a) in asked.Where((_, i) => ends[i].End != BatchEnd.Arrives).Distinct())
             {
@@ -97,7 +99,7 @@ internal static class ComparisonRound
         }
     }
 
-    private static CandidateResult Result(Entrant entrant, double[] rates, SafeRate[] searches, CandidateLimit[] limits, ComparisonOptions options)
+    private static CandidateResult Result(Entrant entrant, double[] rates, GreatestRate[] searches, Limit[] limits, ComparisonOptions options)
     {
         CandidateAxis Plain(int a, MountSetup at) => entrant.Axis(a, at, limits[a]) with { Search = searches[a], RateRadiansPerSecond = rates[a] };
         CandidateResult made = new()
@@ -143,6 +145,6 @@ internal static class ComparisonRound
     private static CandidateAxis Run(CandidateAxis axis, MountSetup setup, ComparisonOptions options)
     {
         NominalRun run = NominalRun.Of(setup, axis.Axis, options.StepSeconds);
-        return axis with { OwnSlewSeconds = run.OwnSlewSeconds, SettleSeconds = run.SettleSeconds, ContinuousCelsius = run.ContinuousCelsius, MeanWatts = run.MeanWatts };
+        return axis with { OwnSlewSeconds = run.OwnSlewSeconds, SettleSeconds = run.SettleSeconds, ContinuousCelsius = run.Endless.Celsius, Duty = run.Endless.Duty, MeanWatts = run.MeanWatts };
     }
 }

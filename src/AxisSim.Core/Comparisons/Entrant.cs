@@ -3,7 +3,9 @@ using AxisSim.Core.Motion;
 using AxisSim.Core.Motors;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping.Jobs;
 
 namespace AxisSim.Core.Comparisons;
 
@@ -11,7 +13,7 @@ namespace AxisSim.Core.Comparisons;
 internal sealed class Entrant
 {
     private readonly double[] bounds;
-    private readonly CandidateLimit[] limits;
+    private readonly Limit[] limits;
 
     public Entrant(MountSetup mount, IReadOnlyList<MountAxis> axes, Candidate candidate, int index, ComparisonOptions options)
     {
@@ -19,12 +21,12 @@ internal sealed class Entrant
         Setup = CandidateSetup.Of(mount, axes, candidate, options.CurrentShare);
         Ramps = [.. axes.Select(axis => mount.Axis(axis).Motion.RampInUseSeconds)];
         Least = [.. axes.Select(axis => ComparisonStudy.LeastShare * mount.Axis(axis).Motion.SlewRateRadiansPerSecond)];
-        Loaded = [.. axes.Select(axis => Arrival.Loaded(Setup, axis, options.LoadFactor))];
+        Loaded = [.. axes.Select(axis => Setup.Loaded(axis, options.LoadFactor))];
         bounds = new double[axes.Count];
-        limits = new CandidateLimit[axes.Count];
+        limits = new Limit[axes.Count];
         for (int i = 0; i < axes.Count; i++)
         {
-            (double top, EnvelopeLimit limit) = EnvelopeStudy.Top(Loaded[i], axes[i], Ramps[i]);
+            (double top, Limit limit) = RateCap.Of(Loaded[i], axes[i], Ramps[i]);
             bounds[i] = RateBound.Of(Loaded[i], axes[i], Ramps[i], Least[i], top);
             limits[i] = Expected(i, top, limit);
         }
@@ -62,15 +64,26 @@ internal sealed class Entrant
     private double SlewSeconds(MovePlan plan) => Axes.Max(axis => (axis == MountAxis.Polar ? plan.PolarProfile : plan.DeclinationProfile).DurationSeconds);
 
     /// <summary>What the closed form says stands against a greater rate.</summary>
-    private CandidateLimit Expected(int i, double top, EnvelopeLimit limit)
+    private Limit Expected(int i, double top, Limit limit)
     {
         if (top < Least[i] || bounds[i] >= top)
         {
-            return LimitCause.Of(limit);
+            return limit;
         }
 
-        double ample = RateBound.Of(LimitCause.Ample(Loaded[i], Axes[i]), Axes[i], Ramps[i], Least[i], top);
-        return ample > bounds[i] || (double.IsNaN(bounds[i]) && !double.IsNaN(ample)) ? CandidateLimit.SupplyVoltage : CandidateLimit.Torque;
+        double ample = RateBound.Of(OneChange.AmpleVoltage.Apply(Loaded[i], Axes[i]), Axes[i], Ramps[i], Least[i], top);
+        return ample > bounds[i] || (double.IsNaN(bounds[i]) && !double.IsNaN(ample)) ? Limit.SupplyVoltage : Heaviest(Loaded[i], Axes[i]);
+    }
+
+    // Without a run no more can be told than which load asks for most at the hardest moment.
+    private static Limit Heaviest(MountSetup loaded, MountAxis axis)
+    {
+        TorqueShares shares = TorqueShares.Hardest(loaded, axis);
+        return new[]
+        {
+            (Limit: Limit.Friction, Share: shares.BearingsNewtonMetres), (Limit: Limit.Imbalance, Share: shares.ImbalanceNewtonMetres),
+            (Limit: Limit.Wind, Share: shares.WindNewtonMetres), (Limit: Limit.Inertia, Share: shares.InertiaNewtonMetres),
+        }.MaxBy(load => load.Share).Limit;
     }
 
     /// <summary>The mount with the candidate at given rates.</summary>
@@ -89,7 +102,7 @@ internal sealed class Entrant
     };
 
     /// <summary>One axis of the result, with what does not need a run.</summary>
-    public CandidateAxis Axis(int i, MountSetup at, CandidateLimit limit)
+    public CandidateAxis Axis(int i, MountSetup at, Limit limit)
     {
         DerivedFacts facts = Facts.Of(at, Axes[i]);
         StepperMotor motor = Candidate.Motor.Motor;

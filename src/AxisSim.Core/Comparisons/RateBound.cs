@@ -2,8 +2,9 @@ using AxisSim.Core.Envelopes;
 using AxisSim.Core.Motion;
 using AxisSim.Core.Motors;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
-using AxisSim.Core.Studies;
+using AxisSim.Core.Stepping.Jobs;
 
 namespace AxisSim.Core.Comparisons;
 

@@ -15,7 +15,7 @@ public static class DriveBounds
     public static Bound SupplyResistance { get; } = Bound.From(0, 100, "ohm");
 
     /// <summary>Capacitance across the drive's supply.</summary>
-    public static Bound BusCapacitance { get; } = Bound.Above(0, 1, "F");
+    public static Bound BusCapacitance { get; } = Bound.From(1e-6, 1, "F");
 
     /// <summary>Bus voltage above which braking energy is dumped; above the supply voltage too.</summary>
     public static Bound BrakeLimit { get; } = Bound.Above(0, 1000, "V").OrInfinite();
@@ -43,6 +43,9 @@ public static class DriveBounds
 
     /// <summary>Damping torque per difference of rotor speed and commanded speed.</summary>
     public static Bound Damping { get; } = Bound.From(0, 1, "N m s/rad");
+
+    /// <summary>The same as a share of critical.</summary>
+    public static Bound DampingShare { get; } = Bound.From(0, 2);
 
     /// <summary>Greatest pulse rate of the controller.</summary>
     public static Bound MaximumPulseRate { get; } = Bound.Above(0, 1e8, "Hz").OrInfinite();

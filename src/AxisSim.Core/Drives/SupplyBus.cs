@@ -6,7 +6,8 @@ namespace AxisSim.Core.Drives;
 /// <remarks>
 /// Law: <c>C dV/dt = max(0, (Vs - V)/Rs) - P/V</c>; Vs open-circuit voltage (V), Rs resistance (ohm), C capacitance (F), P power
 /// taken by the drive (W, negative when braking feeds back). The supply takes no current back, so the voltage rises in braking until
-/// the brake limit, above which the surplus is dumped. Rs = 0 is an ideal supply with V = Vs throughout.
+/// the brake limit, above which the surplus is dumped. The diodes of the bridge keep V from falling below zero, where a supply that is too weak for the
+/// drive ends. Rs = 0 is an ideal supply with V = Vs throughout.
 /// </remarks>
 internal struct SupplyBus
 {
@@ -60,7 +61,10 @@ internal struct SupplyBus
         }
 
         SupplyAmperes = blocks ? 0.0 : load + (_capacitance * (end - Volts) / stepSeconds);
-        _before = Volts;
-        Volts = Math.Min(end, _limit);
+        double before = Volts;
+        Volts = Math.Min(Math.Max(end, 0.0), _limit);
+
+        // One of more than three times the new voltage would extrapolate below zero.
+        _before = Math.Min(before, 3.0 * Volts);
     }
 }

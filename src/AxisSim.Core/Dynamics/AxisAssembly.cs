@@ -28,7 +28,7 @@ internal static class AxisAssembly
         {
             RotorInertia = model.Motor.RotorInertiaKilogramSquareMetres + train.ReflectedTrainInertia - (shaftInertia / (stageRatio * stageRatio)),
             RotorViscous = model.Motor.ViscousNewtonMetreSecondsPerRadian,
-            PlanDamping = model.Drive.DampingNewtonMetreSecondsPerRadian,
+            PlanDamping = model.DampingNewtonMetreSecondsPerRadian,
             RotorCoulomb = model.Motor.CoulombTorqueNewtonMetres,
             StageRatio = stageRatio,
             ShaftInertia = shaftInertia,

@@ -17,6 +17,12 @@ public static class TrainBounds
     /// <summary>Efficiency of a stage, and plain driving efficiency of a worm.</summary>
     public static Bound Efficiency { get; } = Bound.From(0.01, 1);
 
+    /// <summary>Reduction of all stages and the worm together: each may be well within its bounds and all of them beyond any train, and beyond the numbers of a computer.</summary>
+    public static Bound TotalReduction { get; } = Bound.From(0.1, 1e5);
+
+    /// <summary>What all stages together pass on.</summary>
+    public static Bound StagesEfficiency { get; } = Bound.From(0.01, 1);
+
     /// <summary>Inertia of a wheel or a worm about its own shaft.</summary>
     public static Bound WheelInertia { get; } = Bound.From(0, 1, "kg m2");
 

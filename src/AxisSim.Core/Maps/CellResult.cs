@@ -7,7 +7,7 @@ namespace AxisSim.Core.Maps;
 /// <param name="FailureSeconds">When sync or the clutch's grip was lost, s.</param>
 /// <param name="SlewSeconds">Planned duration of the slew, s.</param>
 /// <param name="SettleSeconds">Time from the end of the slew until the payload stays within the tolerance of its rest, s.</param>
-/// <param name="ContinuousCelsius">Winding temperature after slewing without end, degrees Celsius.</param>
+/// <param name="ContinuousCelsius">The hottest winding temperature after slewing, tracking or holding without end, degrees Celsius.</param>
 /// <param name="TorqueMargin">Least torque margin on the planned path, share of the pull-out torque; minus infinity where there is no pull-out torque.</param>
 public readonly record struct CellResult(MapEnd End, double FailureSeconds, double SlewSeconds, double SettleSeconds, double ContinuousCelsius, double TorqueMargin)
 {

@@ -15,6 +15,6 @@ public enum MapMetric
     /// <summary>Time of slew and settling together.</summary>
     Duration,
 
-    /// <summary>Winding temperature after slewing without end.</summary>
+    /// <summary>The hottest winding temperature after slewing, tracking or holding without end.</summary>
     Temperature,
 }

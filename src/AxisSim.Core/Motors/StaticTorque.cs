@@ -28,4 +28,14 @@ public static class StaticTorque
         ArgumentNullException.ThrowIfNull(motor);
         return Math.Sqrt(motor.RotorTeeth * peakTorqueNewtonMetres / inertiaKilogramSquareMetres) / (2.0 * Math.PI);
     }
+
+    /// <summary>Damping at which such a swing just does not pass its rest any more, N m s/rad: <c>2 sqrt(J Nr Tp)</c>.</summary>
+    /// <param name="motor">Motor.</param>
+    /// <param name="peakTorqueNewtonMetres">Tp, N m.</param>
+    /// <param name="inertiaKilogramSquareMetres">J at the shaft, kg m2.</param>
+    public static double CriticalDamping(StepperMotor motor, double peakTorqueNewtonMetres, double inertiaKilogramSquareMetres)
+    {
+        ArgumentNullException.ThrowIfNull(motor);
+        return 2.0 * Math.Sqrt(inertiaKilogramSquareMetres * motor.RotorTeeth * peakTorqueNewtonMetres);
+    }
 }

@@ -17,7 +17,7 @@ public static class AxisBounds
     public static Bound EncoderCounts { get; } = Bound.Whole(0, 1e9);
 
     /// <summary>Frequency of the flexible part of the payload.</summary>
-    public static Bound FlexibleFrequency { get; } = Bound.Above(0, 1000, "Hz");
+    public static Bound FlexibleFrequency { get; } = Bound.From(0.1, 1000, "Hz");
 
     /// <summary>Damping ratio of that mode.</summary>
     public static Bound FlexibleDamping { get; } = Bound.From(0, 1);

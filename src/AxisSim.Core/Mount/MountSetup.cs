@@ -29,6 +29,17 @@ public sealed record AxisModel
 
     /// <summary>Counts per axis revolution of an encoder on the axis; 0 when there is none.</summary>
     public double EncoderCounts { get; init; }
+
+    /// <summary>Inertia that swings on the motor's field, at its shaft: rotor and train without the load, kg m2.</summary>
+    public double RotorSideInertiaKilogramSquareMetres => Motor.RotorInertiaKilogramSquareMetres + Train.ReflectedTrainInertia;
+
+    /// <summary>Critical damping of that inertia on the microstepping field at the slew current, N m s/rad; see <see cref="RotorDamping"/>.</summary>
+    public double CriticalDampingNewtonMetreSecondsPerRadian =>
+        StaticTorque.CriticalDamping(Motor, StaticTorque.Peak(Motor, Drive.SlewCurrentAmperes, 0.0), RotorSideInertiaKilogramSquareMetres);
+
+    /// <summary>Damping of the rotor in use: the one given, or the share of critical, N m s/rad.</summary>
+    public double DampingNewtonMetreSecondsPerRadian =>
+        Drive.GivenDampingNewtonMetreSecondsPerRadian ?? (Drive.DampingShare * CriticalDampingNewtonMetreSecondsPerRadian);
 }
 
 /// <summary>A whole mount and one move of it: what a checked scenario becomes.</summary>

@@ -5,6 +5,9 @@ namespace AxisSim.Core.Mount;
 /// <summary>The move of both axes: from where, to where, and how it is judged.</summary>
 public sealed record MoveSettings
 {
+    /// <summary>The longest planned move that a scenario may ask for, s: a day. Longer ones are slips of a rate or an acceleration.</summary>
+    public const double LongestPlanSeconds = 86400.0;
+
     /// <summary>Mechanical angles at the start.</summary>
     public required MountPose Start { get; init; }
 
@@ -19,4 +22,8 @@ public sealed record MoveSettings
 
     /// <summary>The axis is settled once it stays within plus and minus this angle, rad.</summary>
     public required double SettleToleranceRadians { get; init; }
+
+    /// <summary>The angle that an axis turns in the move, rad; without sign and without tracking.</summary>
+    public double Distance(MountAxis axis) =>
+        Math.Abs(axis == MountAxis.Polar ? End.PolarRadians - Start.PolarRadians : End.DeclinationRadians - Start.DeclinationRadians);
 }

@@ -55,7 +55,14 @@ public sealed record TorqueMargin(double Value, double TimeSeconds, double Neede
 /// <param name="Value">The factor.</param>
 /// <param name="AtLeast">True when the search stopped at its upper end, so the factor is at least the value.</param>
 /// <param name="Sharp">False when some lower factor fails or some higher one arrives: a resonance, not an overload, so the figure is no boundary.</param>
-public sealed record LoadFactor(double Value, bool AtLeast, bool Sharp = true);
+public sealed record LoadFactor(double Value, bool AtLeast, bool Sharp = true)
+{
+    /// <summary>A factor of this or more is usual: friction from datasheets is good to about 30 % (common practice, no source).</summary>
+    public const double Usual = 1.3;
+
+    /// <summary>Whether it is below the usual.</summary>
+    public bool IsThin => !AtLeast && Value < Usual;
+}
 
 /// <summary>Final offset of the payload from its command, rad, split by cause; positive is towards greater angles. The parts add up to the total.</summary>
 /// <param name="TotalRadians">Payload less command at the end of the run.</param>
@@ -122,6 +129,12 @@ public sealed record DerivedFacts
     /// <summary>Frequency of the rotor on its magnetic spring at the slew current, Hz.</summary>
     public required double RotorResonanceHertz { get; init; }
 
+    /// <summary>Damping of that swing, N m s/rad.</summary>
+    public required double DampingNewtonMetreSecondsPerRadian { get; init; }
+
+    /// <summary>The same as a share of critical.</summary>
+    public required double DampingShare { get; init; }
+
     /// <summary>Axis angle of one encoder count, rad; 0 without an encoder.</summary>
     public required double EncoderCountRadians { get; init; }
 }
@@ -133,7 +146,8 @@ public sealed record DerivedFacts
 /// <param name="LowestBusVolts">Lowest bus voltage, V.</param>
 /// <param name="HighestBusVolts">Highest bus voltage, V.</param>
 /// <param name="EndCelsius">Winding temperature at the end of the run.</param>
-/// <param name="ContinuousCelsius">Winding temperature after slewing without end.</param>
+/// <param name="ContinuousCelsius">The hottest winding temperature after slewing, tracking or holding without end.</param>
+/// <param name="Duty">Which of them that is.</param>
 /// <param name="LimitCelsius">Limit of the insulation class.</param>
 /// <param name="Insulation">Insulation class.</param>
 public sealed record PowerAndHeat(
@@ -144,6 +158,7 @@ public sealed record PowerAndHeat(
     double HighestBusVolts,
     double EndCelsius,
     double ContinuousCelsius,
+    ContinuousDuty Duty,
     double LimitCelsius,
     InsulationClass Insulation);
 

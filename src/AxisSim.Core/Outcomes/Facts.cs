@@ -21,8 +21,6 @@ public static class Facts
         double inertia = setup.Load.Inertia(axis, setup.Move.Start.DeclinationRadians);
         double reflected = train.ReflectedToMotor(inertia);
 
-        // With the axis coupled through its mesh the rotor swings on its own side's inertia alone: the mesh is soft against the field.
-        double rotorSide = motor.RotorInertiaKilogramSquareMetres + train.ReflectedTrainInertia;
         return new DerivedFacts
         {
             TotalReduction = ratio,
@@ -39,7 +37,10 @@ public static class Facts
             TrainEfficiency = train.StageEfficiency * train.Worm.DrivingEfficiencyWith(setup.Disturbances.ColdGreaseFactor),
             SelfLocking = train.Worm.BackDrivingEfficiencyWith(setup.Disturbances.ColdGreaseFactor) <= 0.0,
             WormPeriodSeconds = train.Worm.WormPeriodSeconds,
-            RotorResonanceHertz = StaticTorque.ResonanceHertz(motor, StaticTorque.Peak(motor, model.Drive.SlewCurrentAmperes, 0.0), rotorSide),
+            // With the axis coupled through its mesh the rotor swings on its own side's inertia alone: the mesh is soft against the field.
+            RotorResonanceHertz = StaticTorque.ResonanceHertz(motor, StaticTorque.Peak(motor, model.Drive.SlewCurrentAmperes, 0.0), model.RotorSideInertiaKilogramSquareMetres),
+            DampingNewtonMetreSecondsPerRadian = model.DampingNewtonMetreSecondsPerRadian,
+            DampingShare = model.DampingNewtonMetreSecondsPerRadian / model.CriticalDampingNewtonMetreSecondsPerRadian,
             EncoderCountRadians = model.EncoderCounts > 0.0 ? 2.0 * Math.PI / model.EncoderCounts : 0.0,
         };
     }

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using AxisSim.Core.Drives;
 using AxisSim.Core.Dynamics;
 using AxisSim.Core.Motors;
@@ -5,54 +6,41 @@ using AxisSim.Core.Stepping;
 
 namespace AxisSim.Core.Outcomes;
 
-/// <summary>Watches every step of one run: trace, loss of sync, settling, supply and heat.</summary>
+/// <summary>Watches every step of one run: loss of sync, settling, supply and heat, and the trace where one is wanted.</summary>
 internal sealed class MoveRecord
 {
     private const double SupplyWindowSeconds = 0.010;
-    private const double CloseSampleSeconds = 0.001;
-    private const double CloseSeconds = 1.0;
-    private const double CloseLostSeconds = 0.2;
 
     private readonly MoveRun _run;
     private readonly double _ratio;
     private readonly double _slewEnd;
     private readonly double _ownSlewEnd;
     private readonly double _restStart;
-    private readonly double _sampleSeconds;
-    private readonly double[] _settleError;
-    private double _nextSample;
+    private readonly TraceRecorder? _trace;
     private double _windowEnd = SupplyWindowSeconds;
     private double _windowCharge;
     private double _windowTime;
-    private double _sampleTorque;
-    private double _sampleMotorSpeed;
-    private double _sampleSaturated;
-    private double _sampleCharge;
-    private double _sampleTime;
     private double _slewCharge;
     private double? _beyond;
 
-    public MoveRecord(MoveRun run, double ratio, double restSeconds, double sampleSeconds)
+    /// <summary>A record of a run that has not begun.</summary>
+    /// <param name="run">The run.</param>
+    /// <param name="ratio">Total reduction.</param>
+    /// <param name="restSeconds">Time at the end of the run over which the final rest is averaged, s.</param>
+    /// <param name="trace">Keeps the trace; null when none is wanted.</param>
+    public MoveRecord(MoveRun run, double ratio, double restSeconds, TraceRecorder? trace)
     {
         _run = run;
         _ratio = ratio;
         _slewEnd = run.Plan.SlewSeconds;
         _ownSlewEnd = run.ShaftPlan.SlewSeconds;
         _restStart = run.Plan.EndSeconds - restSeconds;
-        _sampleSeconds = sampleSeconds;
-        double step = run.Choice.StepSeconds;
-        _settleError = new double[(int)Math.Ceiling((run.Plan.EndSeconds - _slewEnd) / step) + (2 * MoveRun.BlockSteps) + 1];
+        _trace = trace;
+        Settle = new SettleTrail(run.Choice.StepSeconds, restSeconds);
     }
 
-    public Trace Trace { get; } = new();
-
     /// <summary>Error of the payload against plan and periodic error in every step after the slew, rad.</summary>
-    public ReadOnlySpan<double> SettleErrors => _settleError.AsSpan(0, SettleCount);
-
-    public int SettleCount { get; private set; }
-
-    /// <summary>Time of the first of these errors, s.</summary>
-    public double SettleStart { get; private set; }
+    public SettleTrail Settle { get; }
 
     /// <summary>Means over the last part of the run.</summary>
     public RestMeans Rest { get; } = new();
@@ -78,6 +66,8 @@ internal sealed class MoveRecord
     /// <summary>Mean copper loss of the axis' own slew as it would be at 20 degrees Celsius, W.</summary>
     public double SlewCopperWattsAt20 => _run.SlewColdJoules / Math.Max(_ownSlewEnd, _run.Choice.StepSeconds);
 
+    // Compiled for speed at the first call, as the steps are (see MoveRun.RunTo).
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void See(in StepContext step)
     {
         MotorReading reading = _run.Reading;
@@ -91,38 +81,18 @@ internal sealed class MoveRecord
         }
 
         WatchSupply(time, h, reading);
-        if (time > _slewEnd && SettleCount < _settleError.Length)
+        double planned = step.PlanEndRadians / _ratio, settleError = _run.PointingRadians - planned;
+        if (time > _slewEnd)
         {
-            if (SettleCount == 0)
-            {
-                SettleStart = time;
-            }
-
-            _settleError[SettleCount++] = _run.PointingRadians - (step.PlanEndRadians / _ratio);
+            Settle.Add(settleError);
         }
 
         if (time > _restStart)
         {
-            Rest.Add(_run, step.PlanEndRadians / _ratio);
+            Rest.Add(_run, planned);
         }
 
-        _sampleTorque += _run.MotorTorque * h;
-        _sampleMotorSpeed += _run.State.RotorSpeed * h;
-        _sampleSaturated += reading.Saturated ? h : 0.0;
-        _sampleCharge += reading.SupplyAmperes * h;
-        _sampleTime += h;
-        if (time >= _nextSample - (0.5 * h))
-        {
-            Sample(time, lag, step);
-        }
-    }
-
-    /// <summary>Samples lie closer where things happen fast: just after the slew, and where sync is about to be lost.</summary>
-    private double Spacing(double time, double lag)
-    {
-        bool settling = time > _slewEnd && time < _slewEnd + CloseSeconds;
-        bool losing = Math.Abs(lag) > 0.6 * Math.PI && (LostAt is not { } lost || time < lost + CloseLostSeconds);
-        return settling || losing ? Math.Min(_sampleSeconds, CloseSampleSeconds) : _sampleSeconds;
+        _trace?.See(step, reading, planned, lag, settleError, _beyond ?? double.NaN);
     }
 
     private void WatchSync(double time, double lag, bool fullStepping)
@@ -169,36 +139,6 @@ internal sealed class MoveRecord
             _windowTime = 0.0;
             _windowEnd += SupplyWindowSeconds;
         }
-    }
-
-    private void Sample(double time, double lag, in StepContext step)
-    {
-        AxisState state = _run.State;
-        MotorReading reading = _run.Reading;
-        double planned = step.PlanEndRadians / _ratio;
-        double payload = _run.PayloadRadians;
-        (double a, double b) = _run.Currents;
-        Trace.TimeSeconds.Add(time);
-        Trace.PlannedAngleRadians.Add(planned);
-        Trace.PlannedRateRadiansPerSecond.Add(step.PlanRateRadiansPerSecond / _ratio);
-        Trace.ActualRateRadiansPerSecond.Add(state.AxisSpeed);
-        Trace.MotorSpeedRadiansPerSecond.Add(_sampleMotorSpeed / _sampleTime);
-        Trace.AxisErrorRadians.Add(state.Axis - planned);
-        Trace.PayloadErrorRadians.Add(payload - planned);
-        Trace.SettleErrorRadians.Add(payload - planned - _run.PeriodicErrorRadians);
-        Trace.LoadAngleRadians.Add(lag);
-        Trace.MotorTorqueNewtonMetres.Add(_sampleTorque / _sampleTime);
-        Trace.PhaseACurrentAmperes.Add(a);
-        Trace.PhaseBCurrentAmperes.Add(b);
-        Trace.SaturationShare.Add(_sampleSaturated / _sampleTime);
-        Trace.BusVolts.Add(reading.BusVolts);
-        Trace.SupplyCurrentAmperes.Add(_sampleCharge / _sampleTime);
-        Trace.WindingCelsius.Add(_run.Celsius);
-        Trace.MeshTorqueNewtonMetres.Add(_run.MeshTorque);
-        Trace.ClutchSlipRadians.Add(state.Slip);
-        Trace.FullStepping.Add(_run.FullStepping ? 1.0 : 0.0);
-        (_sampleTorque, _sampleMotorSpeed, _sampleSaturated, _sampleCharge, _sampleTime) = (0.0, 0.0, 0.0, 0.0, 0.0);
-        _nextSample = time + Spacing(time, lag);
     }
 }
 

@@ -29,24 +29,10 @@ internal readonly record struct SettleJudge(double RestSeconds, double DwellSeco
             setup.Move.SettleToleranceRadians);
     }
 
-    /// <summary>The errors over which the final rest is averaged.</summary>
-    public ReadOnlySpan<double> Last(ReadOnlySpan<double> errors, double stepSeconds) =>
-        errors[^Math.Min(errors.Length, (int)Math.Ceiling(RestSeconds / stepSeconds))..];
-
-    /// <summary>The final rest, rad.</summary>
-    public double Rest(ReadOnlySpan<double> errors, double stepSeconds)
-    {
-        ReadOnlySpan<double> last = Last(errors, stepSeconds);
-        double sum = 0.0;
-        foreach (double error in last)
-        {
-            sum += error;
-        }
-
-        return sum / Math.Max(1, last.Length);
-    }
+    /// <summary>An empty trail of errors that keeps what this judge asks for.</summary>
+    public SettleTrail Trail(double stepSeconds) => new(stepSeconds, RestSeconds);
 
     /// <summary>Time from the first error until all later ones lie within a band about a level, s; null when they do not, or not for long enough to be sure.</summary>
-    public double? Within(ReadOnlySpan<double> errors, double stepSeconds, double level, double tolerance) =>
-        SettleLaw.Time(errors, stepSeconds, level, tolerance) is { } time && time <= (errors.Length * stepSeconds) - DwellSeconds ? time : null;
+    public double? Within(SettleTrail errors, double level, double tolerance) =>
+        errors.Time(level, tolerance) is { } time && time <= errors.Seconds - DwellSeconds ? time : null;
 }

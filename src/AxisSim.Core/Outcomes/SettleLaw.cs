@@ -26,14 +26,14 @@ public static class SettleLaw
             i--;
         }
 
-        if (i < 0)
-        {
-            return 0.0;
-        }
+        return i < 0 ? 0.0 : stepSeconds * Crossing(i, errors[i], errors[i + 1], level, tolerance);
+    }
 
-        double outside = Math.Abs(errors[i] - level);
-        double inside = Math.Abs(errors[i + 1] - level);
-        return stepSeconds * (i + ((outside - tolerance) / (outside - inside)));
+    /// <summary>Where the error enters the band for good, in steps: between the last sample outside, of index <paramref name="index"/>, and the next.</summary>
+    internal static double Crossing(long index, double outside, double inside, double level, double tolerance)
+    {
+        double far = Math.Abs(outside - level), near = Math.Abs(inside - level);
+        return index + ((far - tolerance) / (far - near));
     }
 
     /// <summary>Greatest excursion beyond the level towards <paramref name="direction"/> (+1 or -1); not below zero.</summary>

@@ -1,72 +1,62 @@
 namespace AxisSim.Core.Outcomes;
 
-/// <summary>Samples of one axis over the whole run, one list per quantity, all of the same length.</summary>
-/// <remarks>SI units; angles and speeds at the axis unless the name says motor. Currents are instantaneous phase currents.</remarks>
+/// <summary>One axis over the whole run, stretch by stretch of time: of each quantity the least, the greatest and the mean of all steps in the stretch.</summary>
+/// <remarks>
+/// Nothing that a step showed is left out: between the least and the greatest of a stretch lie all of its steps, so a rotor that rings a hundred times a
+/// second is as wide here as it is in every step. The number of stretches is bounded whatever the run lasts; only their length grows with it.
+/// </remarks>
 public sealed class Trace
 {
-    /// <summary>Time from the start of the move, s.</summary>
-    public List<double> TimeSeconds { get; } = [];
+    private readonly List<double> _from;
+    private readonly List<double> _to;
+    private readonly TraceRange[] _ranges;
 
-    /// <summary>Planned axis angle, rad.</summary>
-    public List<double> PlannedAngleRadians { get; } = [];
+    /// <summary>An empty trace.</summary>
+    /// <param name="capacity">Stretches for which there is room without asking for memory.</param>
+    public Trace(int capacity = 0)
+    {
+        _from = new List<double>(capacity);
+        _to = new List<double>(capacity);
+        _ranges = [.. Enumerable.Range(0, TraceQuantities.Count).Select(_ => new TraceRange(capacity))];
+    }
 
-    /// <summary>Planned axis rate, rad/s.</summary>
-    public List<double> PlannedRateRadiansPerSecond { get; } = [];
+    /// <summary>Start of each stretch, s; its steps end after it.</summary>
+    public IReadOnlyList<double> FromSeconds => _from;
 
-    /// <summary>Actual axis rate, rad/s.</summary>
-    public List<double> ActualRateRadiansPerSecond { get; } = [];
+    /// <summary>End of each stretch and of its last step, s.</summary>
+    public IReadOnlyList<double> ToSeconds => _to;
 
-    /// <summary>Motor shaft speed, rad/s.</summary>
-    public List<double> MotorSpeedRadiansPerSecond { get; } = [];
+    /// <summary>Range of a quantity in each stretch, in the unit of its name.</summary>
+    public TraceRange this[TraceQuantity quantity] => _ranges[(int)quantity];
 
-    /// <summary>Axis angle less planned angle, rad.</summary>
-    public List<double> AxisErrorRadians { get; } = [];
+    /// <summary>Number of stretches.</summary>
+    public int Count => _to.Count;
 
-    /// <summary>Payload angle less planned angle, rad; equals the axis error when the payload is rigid.</summary>
-    public List<double> PayloadErrorRadians { get; } = [];
+    /// <summary>The settling from near, from the end of the slew on: what it is judged by. Empty when the run ended before.</summary>
+    public CloseUp Settling { get; init; } = new(TraceQuantity.SettleErrorRadians);
 
-    /// <summary>Payload angle less planned angle and periodic error, rad: what settling is judged by (a slow periodic error is not a swing).</summary>
-    public List<double> SettleErrorRadians { get; } = [];
+    /// <summary>The loss of sync from near: the load angle shortly before and after. Empty when sync was kept.</summary>
+    public CloseUp Loss { get; init; } = new(TraceQuantity.LoadAngleRadians);
 
-    /// <summary>Load angle of the motor (rotor less command), electrical rad; a full turn is four lost full steps.</summary>
-    public List<double> LoadAngleRadians { get; } = [];
+    /// <summary>Adds a stretch; each span holds a value for each quantity, in the order of <see cref="TraceQuantity"/>.</summary>
+    /// <param name="fromSeconds">Start, s.</param>
+    /// <param name="toSeconds">End, s.</param>
+    /// <param name="least">Least values.</param>
+    /// <param name="mean">Means.</param>
+    /// <param name="greatest">Greatest values.</param>
+    /// <exception cref="ArgumentException">A span is of another length than there are quantities.</exception>
+    public void Add(double fromSeconds, double toSeconds, ReadOnlySpan<double> least, ReadOnlySpan<double> mean, ReadOnlySpan<double> greatest)
+    {
+        if (least.Length != _ranges.Length || mean.Length != _ranges.Length || greatest.Length != _ranges.Length)
+        {
+            throw new ArgumentException($"A stretch has {_ranges.Length} quantities; {least.Length} least, {mean.Length} mean and {greatest.Length} greatest values were given.");
+        }
 
-    /// <summary>Motor torque mean over the sample, N m.</summary>
-    public List<double> MotorTorqueNewtonMetres { get; } = [];
-
-    /// <summary>Shaft torque that the planned motion needs (quasi-static), N m.</summary>
-    public List<double> NeededTorqueNewtonMetres { get; } = [];
-
-    /// <summary>Pull-out torque at the planned speed, mode and supply, N m.</summary>
-    public List<double> AvailableTorqueNewtonMetres { get; } = [];
-
-    /// <summary>Current of phase A, A.</summary>
-    public List<double> PhaseACurrentAmperes { get; } = [];
-
-    /// <summary>Current of phase B, A.</summary>
-    public List<double> PhaseBCurrentAmperes { get; } = [];
-
-    /// <summary>Share of the sample's time in which a phase met the supply voltage, 0 to 1.</summary>
-    public List<double> SaturationShare { get; } = [];
-
-    /// <summary>Bus voltage, V.</summary>
-    public List<double> BusVolts { get; } = [];
-
-    /// <summary>Current drawn from the supply, mean over the sample, A.</summary>
-    public List<double> SupplyCurrentAmperes { get; } = [];
-
-    /// <summary>Winding temperature, degrees Celsius.</summary>
-    public List<double> WindingCelsius { get; } = [];
-
-    /// <summary>Torque in the worm mesh seen at the axis, N m.</summary>
-    public List<double> MeshTorqueNewtonMetres { get; } = [];
-
-    /// <summary>Clutch slip, rad.</summary>
-    public List<double> ClutchSlipRadians { get; } = [];
-
-    /// <summary>Whether the drive full-steps (1) or microsteps (0).</summary>
-    public List<double> FullStepping { get; } = [];
-
-    /// <summary>Number of samples.</summary>
-    public int Count => TimeSeconds.Count;
+        _from.Add(fromSeconds);
+        _to.Add(toSeconds);
+        for (int i = 0; i < _ranges.Length; i++)
+        {
+            _ranges[i].Add(least[i], mean[i], greatest[i]);
+        }
+    }
 }

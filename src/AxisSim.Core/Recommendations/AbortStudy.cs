@@ -11,7 +11,7 @@ internal static class AbortStudy
     public static Abort Of(MountSetup setup, MountAxis axis, AxisSettings settings, IReadOnlyList<CheckMove> moves, Tolerances tolerances)
     {
         var loose = new ToleranceFactors(
-            1.0 + tolerances.ImbalanceShare, 1.0 - tolerances.FrictionShare, 1.0 - tolerances.ColdShare, 1.0, 1.0, 1.0 + tolerances.InertiaShare);
+            1.0 + tolerances.ImbalanceShare, 1.0 - tolerances.FrictionShare, 1.0 - tolerances.ColdShare, 1.0, 1.0, 1.0 + tolerances.InertiaShare, 1.0);
         MountSetup at = loose.Apply(settings.Apply(setup, axis), axis);
         double rate = settings.SlewRateRadiansPerSecond, start = setup.Axis(axis).Motion.StartRateRadiansPerSecond;
         double Help(CheckMove move, MountPose pose) => Math.Sign(move.TurnRadians) * at.Load.GravityTorque(axis, pose);

@@ -1,7 +1,10 @@
 using AxisSim.Core.Batches;
-using AxisSim.Core.Envelopes;
+using AxisSim.Core.Motors;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping.Jobs;
 
 namespace AxisSim.Core.Recommendations;
 
@@ -29,7 +32,7 @@ internal sealed class AxisSearch
     private readonly MountAxis axis;
     private readonly RecommendOptions options;
     private readonly double resolution;
-    private readonly BatchAsker ask;
+    private readonly Asker ask;
     private readonly StageProgress progress;
     private readonly IReadOnlyList<CheckMove> moves;
     private readonly CheckMove trade;
@@ -41,20 +44,12 @@ internal sealed class AxisSearch
     {
         (this.setup, this.axis, this.options) = (setup, axis, options);
         progress = new StageProgress(options.Progress);
-        ask = new BatchAsker(options.Threads, options.StepSeconds, progress.Count, options.Stop);
+        ask = new Asker(new QuestionOptions { Threads = options.Threads, StepSeconds = options.StepSeconds, Counted = progress.Count, Stop = options.Stop });
         moves = CheckMoves.Of(setup, axis, options.LatitudeRadians);
         trade = moves[0].Alone();
         AxisMotion motion = setup.Axis(axis).Motion;
-        double top = EnvelopeStudy.Top(trade.Apply(setup), axis, motion.RampInUseSeconds).RateRadiansPerSecond;
-        resolution = Resolution(Math.Max(motion.SlewRateRadiansPerSecond, TopShare * top));
-    }
-
-    /// <summary>A round number of deg/s at or below half a per cent of a rate, as rad/s.</summary>
-    public static double Resolution(double rateRadiansPerSecond)
-    {
-        const double Degree = Math.PI / 180.0;
-        double most = 0.005 * rateRadiansPerSecond / Degree, power = Math.Pow(10.0, Math.Floor(Math.Log10(most)));
-        return new[] { 5.0, 2.0, 1.0 }.First(digit => digit * power <= most * (1.0 + 1e-9)) * power * Degree;
+        double top = RateCap.Of(trade.Apply(setup), axis, motion.RampInUseSeconds).RateRadiansPerSecond;
+        resolution = RateSearch.Resolution(Math.Max(motion.SlewRateRadiansPerSecond, TopShare * top));
     }
 
     public AxisRecommendation Run()
@@ -70,7 +65,7 @@ internal sealed class AxisSearch
         IReadOnlyList<AxisSettings> grid = [.. bare.Select(WithCurrents)];
         var finder = new RateFinder(ask, options.LoadFactor, resolution);
         progress.Begin("searching the greatest rates", 0.1, 0.55, (long)grid.Count * loads.Count * RateSearch.Usual);
-        SafeRate[] rates = finder.Run([.. grid.Select(settings => new RateQuestion(setup, settings))], loads);
+        GreatestRate[] rates = finder.Run([.. grid.Select(settings => new RateQuestion(setup, settings))], loads);
         AxisSettings[] candidates = [.. grid.Zip(rates).Where(pair => double.IsFinite(pair.Second.RateRadiansPerSecond)).SelectMany(pair => Rates(pair.First, pair.Second))];
         progress.Begin("weighing speed, margin, settling and heat", 0.55, 0.7, candidates.Length * (1L + (25L * loads.Count)));
         List<FrontPoint> points = Points(candidates);
@@ -89,7 +84,7 @@ internal sealed class AxisSearch
         AxisSettings settings = chosen.Settings;
         (MountChange Change, RateQuestion Question)[] changes = options.Coarse ? [] : Changes(settings);
         progress.Begin("asking what would buy more", 0.85, 0.95, (1L + changes.Length) * loads.Count * RateSearch.Usual);
-        SafeRate[] rates = finder.Run([new RateQuestion(setup, settings), .. changes.Select(change => change.Question)], loads);
+        GreatestRate[] rates = finder.Run([new RateQuestion(setup, settings), .. changes.Select(change => change.Question)], loads);
         progress.Begin("drawing mounts at random", 0.95, 1.0, options.Samples * 2L);
         double[] below = [.. Below.Select(share => Multiple(share * settings.SlewRateRadiansPerSecond))];
         BatchResult[] lower = ask.Ask([.. below.SelectMany(rate => loads.Select(load =>
@@ -102,7 +97,7 @@ internal sealed class AxisSearch
         {
             Chosen = chosen,
             Currents = currents[settings.SlewCurrentAmperes],
-            Binding = Hot(chosen) ? new Binding(BindingConstraint.Temperature, rates[0], 0.0) : Binding.Of(ask, setup, settings, rates[0], loads, options.LoadFactor),
+            Binding = Hot(chosen) ? new Binding(Limit.Temperature, null, rates[0], 0.0) : Binding.Of(ask, setup, settings, rates[0], loads, options.LoadFactor),
             Sensitivities = [.. changes.Select((change, i) => new Sensitivity(change.Change, rates[i + 1].RateRadiansPerSecond))],
             Probability = StallProbability.Of(ask, setup, settings, drawn, options.Tolerances, options.Samples, options.Seed),
             Abort = AbortStudy.Of(setup, axis, settings, moves, options.Tolerances),
@@ -121,7 +116,7 @@ internal sealed class AxisSearch
         AxisSettings at = nearest?.Settings ?? grid[^1] with { SlewRateRadiansPerSecond = slow };
         (MountChange Change, RateQuestion Question)[] changes = Changes(at);
         progress.Begin("asking what would cure it", 0.85, 1.0, (long)changes.Length * loads.Count * RateSearch.Usual);
-        SafeRate[] rates = finder.Run([.. changes.Select(change => change.Question)], loads);
+        GreatestRate[] rates = finder.Run([.. changes.Select(change => change.Question)], loads);
         return result with
         {
             Nearest = nearest,
@@ -134,7 +129,7 @@ internal sealed class AxisSearch
     private CheckMove[] Hardest(AxisSettings settings)
     {
         double most = RateFinder.ProbeRadians(settings);
-        double[] factors = LoadFactors.Of(ask, [.. moves.Select(move => (Func<double, IEnumerable<BatchCase>>)(factor => [new LoadCase(move, ToleranceFactors.Nominal).With(setup, settings, factor, most)]))], options.LoadFactor);
+        double[] factors = CornerFactors.Of(ask, [.. moves.Select(move => (Func<double, IEnumerable<BatchCase>>)(factor => [new LoadCase(move, ToleranceFactors.Nominal).With(setup, settings, factor, most)]))], options.LoadFactor);
         return [.. moves.Zip(factors).OrderBy(pair => pair.Second).Select(pair => pair.First).Take(HardMoves)];
     }
 
@@ -146,7 +141,7 @@ internal sealed class AxisSearch
         return settings with { TrackingCurrentAmperes = rest.TrackingAmperes, HoldingCurrentAmperes = rest.HoldingAmperes };
     }
 
-    private IEnumerable<AxisSettings> Rates(AxisSettings settings, SafeRate rate) => SettingsGrid.RateShares(options.Coarse)
+    private IEnumerable<AxisSettings> Rates(AxisSettings settings, GreatestRate rate) => SettingsGrid.RateShares(options.Coarse)
         .Append(Beyond)
         .Select(share => Math.Min(Multiple(share * rate.RateRadiansPerSecond), Multiple(rate.TopRadiansPerSecond)))
         .Where(value => value > 0.0)
@@ -170,7 +165,7 @@ internal sealed class AxisSearch
         return [.. all.Where(point => point.ContinuousCelsius <= limit)];
     }
 
-    private double[] Factors(IReadOnlyList<AxisSettings> settings, IReadOnlyList<LoadCase> cases, bool whole) => LoadFactors.Of(
+    private double[] Factors(IReadOnlyList<AxisSettings> settings, IReadOnlyList<LoadCase> cases, bool whole) => CornerFactors.Of(
         ask,
         [.. settings.Select(one => (Func<double, IEnumerable<BatchCase>>)(factor => cases.Select(load => load.With(setup, one, factor, whole ? double.PositiveInfinity : RateFinder.ProbeRadians(one)))))],
         options.LoadFactor);

@@ -1,7 +1,9 @@
 using AxisSim.Core.Gearing;
 using AxisSim.Core.Motors;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping.Jobs;
 
 namespace AxisSim.Core.Recommendations;
 

@@ -1,6 +1,7 @@
 using AxisSim.Core.Batches;
 using AxisSim.Core.Mount;
-using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
+using AxisSim.Core.Stepping.Jobs;
 
 namespace AxisSim.Core.Recommendations;
 
@@ -13,6 +14,6 @@ public sealed record LoadCase(CheckMove Move, ToleranceFactors Factors)
     internal BatchCase With(MountSetup setup, AxisSettings settings, double loadFactor, double mostRadians = double.PositiveInfinity)
     {
         MountSetup own = Move.Shortened(mostRadians).Apply(settings.Apply(setup, Move.Axis));
-        return new BatchCase(Arrival.Loaded(Factors.Apply(own, Move.Axis), Move.Axis, loadFactor), Move.Axis);
+        return new BatchCase(Factors.Apply(own, Move.Axis).Loaded(Move.Axis, loadFactor), Move.Axis);
     }
 }

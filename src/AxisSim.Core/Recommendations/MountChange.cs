@@ -1,5 +1,5 @@
-using AxisSim.Core.Gearing;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Core.Recommendations;
@@ -51,27 +51,20 @@ public static class MountChanges
     {
         ArgumentNullException.ThrowIfNull(setup);
         AxisModel model = setup.Axis(axis);
-        MountSetup With(AxisModel changed) => setup.With(axis, changed);
         return change switch
         {
-            MountChange.MoreVoltage => (With(model with { Drive = model.Drive with { SupplyVolts = More * model.Drive.SupplyVolts, BrakeLimitVolts = More * model.Drive.BrakeLimitVolts } }), settings),
-            MountChange.MoreReduction => (With(model with { Train = Geared(model.Train, More) }), settings),
-            MountChange.LessReduction => (With(model with { Train = Geared(model.Train, Less) }), settings),
+            MountChange.MoreVoltage => (setup.WithSupply(axis, More * model.Drive.SupplyVolts), settings),
+            MountChange.MoreReduction => (setup.WithReduction(axis, More * model.Train.TotalRatio), settings),
+            MountChange.LessReduction => (setup.WithReduction(axis, Less * model.Train.TotalRatio), settings),
             MountChange.BetterBalance => (setup with { Load = setup.Load.Scaled(1.0, Half) }, settings),
-            MountChange.LessFriction => (new ToleranceFactors(1.0, Less, 1.0, 1.0, 1.0, 1.0).Apply(setup, axis), settings),
+            MountChange.LessFriction => (setup.WithBearings(axis, Less), settings),
             MountChange.LessInertia => (setup with { Load = setup.Load.Scaled(Less, 1.0) }, settings),
             MountChange.LongerRamp => (setup, settings with { RampSeconds = LongerBy * settings.RampSeconds }),
             MountChange.MoreCurrent when settings.SlewCurrentAmperes < 0.999 * model.Motor.RatedCurrentAmperes => (setup, settings with { SlewCurrentAmperes = model.Motor.RatedCurrentAmperes }),
-            MountChange.StrongerMotor => (new ToleranceFactors(1.0, 1.0, 1.0, 1.0, More, 1.0).Apply(setup, axis), settings),
+            MountChange.StrongerMotor => ((ToleranceFactors.Nominal with { MotorTorque = More }).Apply(setup, axis), settings),
             MountChange.FewerMicrosteps when model.Drive.MicrostepsPerFullStep % 2 == 0 && double.IsFinite(model.Drive.MaximumPulseRateHertz) =>
-                (With(model with { Drive = model.Drive with { MicrostepsPerFullStep = model.Drive.MicrostepsPerFullStep / 2 } }), settings),
+                (setup.WithDrive(axis, drive => drive with { MicrostepsPerFullStep = drive.MicrostepsPerFullStep / 2 }), settings),
             _ => null,
         };
     }
-
-    // An ideal stage more changes the reduction alone.
-    private static GearTrain Geared(GearTrain train, double factor) => train.Stages.Count > 0
-        ? train with { Stages = [train.Stages[0] with { DrivenTeeth = train.Stages[0].DrivenTeeth * factor }, .. train.Stages.Skip(1)] }
-        : train with { Stages = [new GearStage { Name = "ratio", DrivenTeeth = factor, DrivingTeeth = 1.0 }] };
-
 }

@@ -1,3 +1,5 @@
+using AxisSim.Core.Outcomes;
+
 namespace AxisSim.Core.Recommendations;
 
 /// <summary>The points of which none is beaten in everything at once, and the choice among them.</summary>
@@ -5,7 +7,7 @@ namespace AxisSim.Core.Recommendations;
 /// What counts: slew time, settling time, winding temperature (all low) and load factor (high). Balanced is the compromise nearest to the ideal point: with total time, temperature
 /// and the inverse of the load factor each scaled to 0 (best of the front) to 1 (worst), the least root of the sum of squares.
 /// Quietest takes no full-stepping, at most <see cref="QuietTimeFactor"/> times the total time of the fastest, and then the least product of slew current and slew rate:
-/// sound grows with both; the product as their measure is a choice of ours, no source. Coolest counts temperatures within 1 K as alike. Ties go to the faster.
+/// sound grows with both; the product as their measure is a choice of ours, no source. Coolest counts temperatures within 1 K as alike. Ties go to the faster, then to the greater load factor, which is often at its cap, then to the cooler.
 /// </remarks>
 public static class ParetoFront
 {
@@ -18,7 +20,7 @@ public static class ParetoFront
     public static IReadOnlyList<FrontPoint> Of(IReadOnlyList<FrontPoint> points)
     {
         ArgumentNullException.ThrowIfNull(points);
-        return [.. points.Where(point => !points.Any(other => Beats(other, point))).OrderBy(point => point.TotalSeconds).ThenByDescending(point => point.LoadFactor)];
+        return [.. points.Where(point => !points.Any(other => Beats(other, point))).OrderBy(point => point.TotalSeconds).ThenByDescending(point => point.LoadFactor).ThenBy(point => point.ContinuousCelsius)];
     }
 
     /// <summary>Whether a point is at least as good in everything and better in something.</summary>
@@ -34,7 +36,7 @@ public static class ParetoFront
     public static FrontPoint? Choose(IReadOnlyList<FrontPoint> points, RecommendAim aim, double loadFactor)
     {
         ArgumentNullException.ThrowIfNull(points);
-        FrontPoint[] able = [.. points.Where(point => point.LoadFactor >= loadFactor - 1e-9).OrderBy(point => point.TotalSeconds).ThenByDescending(point => point.LoadFactor)];
+        FrontPoint[] able = [.. points.Where(point => point.LoadFactor >= loadFactor - 1e-9).OrderBy(point => point.TotalSeconds).ThenByDescending(point => point.LoadFactor).ThenBy(point => point.ContinuousCelsius)];
         if (able.Length == 0)
         {
             return null;

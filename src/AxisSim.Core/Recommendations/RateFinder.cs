@@ -1,6 +1,8 @@
 using AxisSim.Core.Batches;
-using AxisSim.Core.Envelopes;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Questions;
+using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping.Jobs;
 
 namespace AxisSim.Core.Recommendations;
 
@@ -10,7 +12,7 @@ namespace AxisSim.Core.Recommendations;
 internal sealed record RateQuestion(MountSetup Setup, AxisSettings Settings);
 
 /// <summary>The greatest slew rate at which every one of some load cases arrives with the margin, for many settings at once.</summary>
-internal sealed class RateFinder(BatchAsker ask, double margin, double resolution)
+internal sealed class RateFinder(Asker ask, double margin, double resolution)
 {
     /// <summary>Time at full speed in the moves that are searched with, s; the answer is then verified with the whole moves.</summary>
     public const double CruiseSeconds = 1.0;
@@ -19,41 +21,29 @@ internal sealed class RateFinder(BatchAsker ask, double margin, double resolutio
     public static double ProbeRadians(AxisSettings settings) => settings.SlewRateRadiansPerSecond * (settings.RampSeconds + CruiseSeconds);
 
     /// <summary>The answers in the order of the questions.</summary>
-    public SafeRate[] Run(IReadOnlyList<RateQuestion> questions, IReadOnlyList<LoadCase> loads)
+    public GreatestRate[] Run(IReadOnlyList<RateQuestion> questions, IReadOnlyList<LoadCase> loads)
     {
-        Item[] items = [.. questions.Select(question => new Item(question, loads, resolution))];
-        while (true)
-        {
-            (Item Item, int Rate)[] asked = [.. items.SelectMany(item => item.Search.Next().Select(rate => (item, rate)))];
-            if (asked.Length == 0)
-            {
-                return [.. items.Select(item => item.Search.Result(item.RampSeconds))];
-            }
+        RateSearch[] searches = [.. questions.Select(question => Search(question, loads))];
 
-            // The same plan next to each other: all loads of one rate of one setting.
-            BatchCase[] batch = [.. asked.SelectMany(one => loads.Select(load => one.Item.Case(load, one.Rate, margin)))];
-            BatchResult[] results = ask.Ask(batch);
-            for (int i = 0; i < asked.Length; i++)
-            {
-                BatchEnd end = results.Skip(i * loads.Count).Take(loads.Count).Select(result => result.End).FirstOrDefault(end => end != BatchEnd.Arrives, BatchEnd.Arrives);
-                asked[i].Item.Search.Take(asked[i].Rate, end);
-            }
-        }
+        // The same plan next to each other: all loads of one rate of one setting.
+        EdgeFinder.Find(ask, [.. questions.Zip(searches).Select(one => new EdgeQuestion(one.Second.Line, place => loads.Select(load => Case(one.First, load, one.Second.Rate(place)))))]);
+        return [.. searches.Select(search => search.Result())];
     }
 
-    private sealed class Item(RateQuestion question, IReadOnlyList<LoadCase> loads, double resolution)
+    private RateSearch Search(RateQuestion question, IReadOnlyList<LoadCase> loads)
     {
-        public double RampSeconds => question.Settings.RampSeconds;
-
-        public SafeRateSearch Search { get; } = new(
+        AxisSettings settings = question.Settings;
+        MountAxis axis = loads[0].Move.Axis;
+        return new RateSearch(
             resolution,
-            question.Settings.Apply(question.Setup, loads[0].Move.Axis).Axis(loads[0].Move.Axis).Motion.StartRateRadiansPerSecond,
-            loads.Select(load => EnvelopeStudy.Top(question.Settings.Apply(load.Move.Apply(question.Setup), load.Move.Axis), load.Move.Axis, question.Settings.RampSeconds)).MaxBy(one => one.RateRadiansPerSecond));
+            settings.RampSeconds,
+            settings.Apply(question.Setup, axis).Axis(axis).Motion.StartRateRadiansPerSecond,
+            loads.Select(load => RateCap.Of(settings.Apply(load.Move.Apply(question.Setup), axis), axis, settings.RampSeconds)).MaxBy(one => one.RateRadiansPerSecond));
+    }
 
-        public BatchCase Case(LoadCase load, int rate, double margin)
-        {
-            AxisSettings settings = question.Settings with { SlewRateRadiansPerSecond = rate * resolution };
-            return load.With(question.Setup, settings, margin, ProbeRadians(settings));
-        }
+    private BatchCase Case(RateQuestion question, LoadCase load, double rate)
+    {
+        AxisSettings settings = question.Settings with { SlewRateRadiansPerSecond = rate };
+        return load.With(question.Setup, settings, margin, ProbeRadians(settings));
     }
 }

@@ -1,7 +1,10 @@
 using AxisSim.Core.Batches;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Mount.Checks;
+using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
+using AxisSim.Core.Stepping.Jobs;
 
 namespace AxisSim.Core.Recommendations;
 
@@ -60,7 +63,7 @@ public static class RecommendStudy
         ArgumentNullException.ThrowIfNull(options);
         CheckMove own = CheckMoves.Of(setup, axis, options.LatitudeRadians)[0];
         AxisSettings settings = AxisSettings.Of(setup, axis);
-        var ask = new BatchAsker(options.Threads, options.StepSeconds, null, options.Stop);
+        var ask = new Asker(new QuestionOptions { Threads = options.Threads, StepSeconds = options.StepSeconds, Stop = options.Stop });
         return ask.Ask([.. Enumerable.Range(0, ToleranceFactors.Corners).Select(mask => new LoadCase(own, ToleranceFactors.Corner(options.Tolerances, mask)).With(setup, settings, options.LoadFactor))])
             .Count(result => result.End != BatchEnd.Arrives);
     }

@@ -1,5 +1,8 @@
 using AxisSim.Core.Batches;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
+using AxisSim.Core.Stepping.Jobs;
 
 namespace AxisSim.Core.Recommendations;
 
@@ -17,7 +20,7 @@ internal static class RestCurrents
     private const double GentleRampSeconds = 2.0;
 
     /// <summary>The currents for each slew current.</summary>
-    public static Dictionary<double, HoldingCurrents> Of(BatchAsker ask, MountSetup setup, CheckMove move, IReadOnlyList<double> slewCurrents, Func<double, HoldingCurrents> statics)
+    public static Dictionary<double, HoldingCurrents> Of(Asker ask, MountSetup setup, CheckMove move, IReadOnlyList<double> slewCurrents, Func<double, HoldingCurrents> statics)
     {
         bool tracks = setup.Tracks(move.Axis);
         AxisSettings own = AxisSettings.Of(setup, move.Axis);

@@ -1,6 +1,8 @@
 using AxisSim.Core.Batches;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Numerics;
+using AxisSim.Core.Questions;
+using AxisSim.Core.Stepping.Jobs;
 
 namespace AxisSim.Core.Recommendations;
 
@@ -16,7 +18,7 @@ public readonly record struct StallProbability(int Samples, int Failed, int Seed
     public const double Confidence = 0.95;
 
     /// <summary>Draws mounts and runs each through every move.</summary>
-    internal static StallProbability Of(BatchAsker ask, MountSetup setup, AxisSettings settings, IReadOnlyList<CheckMove> moves, Tolerances tolerances, int samples, int seed)
+    internal static StallProbability Of(Asker ask, MountSetup setup, AxisSettings settings, IReadOnlyList<CheckMove> moves, Tolerances tolerances, int samples, int seed)
     {
         ToleranceFactors[] drawn = Draw(tolerances, samples, seed);
         BatchResult[] results = ask.Ask([.. moves.SelectMany(move => drawn.Select(factors => new LoadCase(move, factors).With(setup, settings, 1.0)))]);

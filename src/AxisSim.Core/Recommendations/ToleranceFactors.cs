@@ -1,5 +1,6 @@
 using AxisSim.Core.Mount;
 using AxisSim.Core.Numerics;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 using MathNet.Numerics.Distributions;
 
@@ -12,22 +13,23 @@ namespace AxisSim.Core.Recommendations;
 /// <param name="Supply">On the supply voltage.</param>
 /// <param name="MotorTorque">On the holding torque of the motor.</param>
 /// <param name="Inertia">On the inertia about the axis.</param>
-public readonly record struct ToleranceFactors(double Imbalance, double Friction, double Cold, double Supply, double MotorTorque, double Inertia)
+/// <param name="Damping">On the damping of the rotor.</param>
+public readonly record struct ToleranceFactors(double Imbalance, double Friction, double Cold, double Supply, double MotorTorque, double Inertia, double Damping)
 {
     // A normal sample far out must not turn a friction or a voltage round.
     private const double Least = 0.05;
 
     /// <summary>How many quantities there are.</summary>
-    public const int Kinds = 6;
+    public const int Kinds = 7;
 
     /// <summary>How many corners their ranges have.</summary>
     public const int Corners = 1 << Kinds;
 
     /// <summary>The scenario as it is.</summary>
-    public static ToleranceFactors Nominal { get; } = new(1.0, 1.0, 1.0, 1.0, 1.0, 1.0);
+    public static ToleranceFactors Nominal { get; } = new(1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0);
 
     /// <summary>The corner expected to be hardest: all that loads the motor high, all that drives it low.</summary>
-    public static int HardMask => 0b100111;
+    public static int HardMask => 0b0100111;
 
     /// <summary>A corner of the ranges; bit k of the mask puts the k-th kind at its upper end.</summary>
     public static ToleranceFactors Corner(Tolerances tolerances, int mask)
@@ -47,24 +49,19 @@ public readonly record struct ToleranceFactors(double Imbalance, double Friction
     public MountSetup Apply(MountSetup setup, MountAxis axis)
     {
         ArgumentNullException.ThrowIfNull(setup);
-        AxisModel model = setup.Axis(axis);
-        AxisBearings bearings = model.Bearings;
-        double volts = model.Drive.SupplyVolts * Supply;
-        return (setup with
+        MountSetup loaded = setup.WithBearings(axis, Friction) with
         {
             Load = setup.Load.Scaled(Inertia, Imbalance),
             Disturbances = setup.Disturbances with { ColdGreaseFactor = setup.Disturbances.ColdGreaseFactor * Cold },
-        }).With(axis, model with
-        {
-            Bearings = new AxisBearings
+        };
+        (double torque, double damping) = (MotorTorque, Damping);
+        return loaded.WithSupply(axis, setup.Axis(axis).Drive.SupplyVolts * Supply)
+            .Edit(axis, model => model with { Motor = model.Motor with { HoldingTorqueNewtonMetres = model.Motor.HoldingTorqueNewtonMetres * torque } })
+            .WithDrive(axis, drive => drive with
             {
-                CoulombNewtonMetres = bearings.CoulombNewtonMetres * Friction,
-                BreakawayNewtonMetres = bearings.BreakawayNewtonMetres * Friction,
-                ViscousNewtonMetreSecondsPerRadian = bearings.ViscousNewtonMetreSecondsPerRadian * Friction,
-            },
-            Motor = model.Motor with { HoldingTorqueNewtonMetres = model.Motor.HoldingTorqueNewtonMetres * MotorTorque },
-            Drive = model.Drive with { SupplyVolts = volts, BrakeLimitVolts = Math.Max(model.Drive.BrakeLimitVolts, volts) },
-        });
+                GivenDampingNewtonMetreSecondsPerRadian = drive.GivenDampingNewtonMetreSecondsPerRadian * damping,
+                DampingShare = drive.DampingShare * damping,
+            });
     }
 
     /// <summary>A random member of the ranges.</summary>
@@ -79,5 +76,5 @@ public readonly record struct ToleranceFactors(double Imbalance, double Friction
     });
 
     private static ToleranceFactors From(Func<ToleranceKind, double> of) => new(
-        of(ToleranceKind.Imbalance), of(ToleranceKind.Friction), of(ToleranceKind.Cold), of(ToleranceKind.Supply), of(ToleranceKind.MotorTorque), of(ToleranceKind.Inertia));
+        of(ToleranceKind.Imbalance), of(ToleranceKind.Friction), of(ToleranceKind.Cold), of(ToleranceKind.Supply), of(ToleranceKind.MotorTorque), of(ToleranceKind.Inertia), of(ToleranceKind.Damping));
 }

@@ -20,6 +20,9 @@ public enum ToleranceKind
 
     /// <summary>Inertia about the axis.</summary>
     Inertia,
+
+    /// <summary>Damping of the rotor.</summary>
+    Damping,
 }
 
 /// <summary>How a quantity lies within its range.</summary>
@@ -54,6 +57,9 @@ public sealed record Tolerances
     /// <summary>Inertia.</summary>
     public double InertiaShare { get; init; } = 0.05;
 
+    /// <summary>Damping of the rotor.</summary>
+    public double DampingShare { get; init; } = 0.5;
+
     /// <summary>How values lie within the ranges.</summary>
     public ToleranceDistribution Distribution { get; init; }
 
@@ -65,6 +71,7 @@ public sealed record Tolerances
         ToleranceKind.Cold => ColdShare,
         ToleranceKind.Supply => SupplyShare,
         ToleranceKind.MotorTorque => MotorTorqueShare,
-        _ => InertiaShare,
+        ToleranceKind.Inertia => InertiaShare,
+        _ => DampingShare,
     };
 }

@@ -1,4 +1,8 @@
+using AxisSim.Core.Batches;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
+using AxisSim.Core.Stepping.Jobs;
 
 namespace AxisSim.Core.Recommendations;
 
@@ -14,10 +18,10 @@ public sealed record WorstCorner(ToleranceFactors Factors, double LoadFactor, do
     public const double Alike = 0.02;
 
     /// <summary>Finds it: one quantity at a time, then all at their worse ends, then the neighbours of that corner until none is worse.</summary>
-    internal static WorstCorner Find(BatchAsker ask, MountSetup setup, AxisSettings settings, IReadOnlyList<CheckMove> moves, Tolerances tolerances, double also, Func<AxisSettings, double> mostRadians)
+    internal static WorstCorner Find(Asker ask, MountSetup setup, AxisSettings settings, IReadOnlyList<CheckMove> moves, Tolerances tolerances, double also, Func<AxisSettings, double> mostRadians)
     {
         double most = mostRadians(settings);
-        double[] Of(IEnumerable<ToleranceFactors> corners) => LoadFactors.Of(
+        double[] Of(IEnumerable<ToleranceFactors> corners) => CornerFactors.Of(
             ask,
             [.. corners.Select(corner => (Func<double, IEnumerable<Batches.BatchCase>>)(factor => moves.Select(move => new LoadCase(move, corner).With(setup, settings, factor, most))))],
             also);

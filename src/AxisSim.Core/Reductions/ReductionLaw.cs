@@ -1,6 +1,6 @@
-using AxisSim.Core.Envelopes;
 using AxisSim.Core.Motors;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Core.Reductions;
@@ -24,7 +24,7 @@ public sealed class ReductionLaw
     /// <summary>The law of one axis.</summary>
     /// <param name="setup">The mount and its move, at any reduction.</param>
     /// <param name="axis">Which axis.</param>
-    /// <param name="marginShare">Share of the motor's torque that is kept in hand, 0 to below 1.</param>
+    /// <param name="marginShare">Margin, 0 or more: 0.3 asks for 1.3 times the torque (a load factor of 1.3).</param>
     public ReductionLaw(MountSetup setup, MountAxis axis, double marginShare)
     {
         ArgumentNullException.ThrowIfNull(setup);
@@ -46,7 +46,7 @@ public sealed class ReductionLaw
         return new ReductionFacts
         {
             TotalReduction = totalRatio,
-            LastStageRatio = ReductionTrain.LastStageRatio(_model.Train, totalRatio),
+            LastStageRatio = SetupEdits.LastStageRatio(_model.Train, totalRatio),
             FullStepRadians = fullStep,
             MicrostepRadians = fullStep / microsteps,
             FrictionLagRadians = FrictionLag(totalRatio),
@@ -56,7 +56,7 @@ public sealed class ReductionLaw
             InertiaRatio = Match.InertiaRatio(totalRatio),
             AccelerationRadiansPerSecondSquared = Math.Max(0.0, Match.Acceleration(totalRatio)),
             RateRadiansPerSecond = Rate(totalRatio),
-            PulseLimitRadiansPerSecond = EnvelopeStudy.PulseLimit(_model) * _model.Train.TotalRatio / totalRatio,
+            PulseLimitRadiansPerSecond = RateCap.Pulses(_model) * _model.Train.TotalRatio / totalRatio,
             PulsesPerSecond = rate / fullStep * microsteps,
             MotorSpeedRadiansPerSecond = rate * totalRatio,
         };
@@ -74,7 +74,7 @@ public sealed class ReductionLaw
     public bool Carries(double totalRatio, double rateRadiansPerSecond)
     {
         AxisMotion motion = _model.Motion with { SlewRateRadiansPerSecond = rateRadiansPerSecond, Ramp = Ramp.OfSeconds(_model.Motion.RampInUseSeconds) };
-        ReductionMatch here = Match with { MotorTorqueNewtonMetres = (1.0 - _margin) * Torque(rateRadiansPerSecond * totalRatio), LoadTorqueNewtonMetres = _load.Torque(rateRadiansPerSecond) };
+        ReductionMatch here = Match with { MotorTorqueNewtonMetres = Torque(rateRadiansPerSecond * totalRatio) / LoadFactors.OfMargin(_margin), LoadTorqueNewtonMetres = _load.Torque(rateRadiansPerSecond) };
         return here.Acceleration(totalRatio) >= motion.PeakAcceleration;
     }
 

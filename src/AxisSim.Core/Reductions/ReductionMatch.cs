@@ -1,6 +1,7 @@
 using AxisSim.Core.Gearing;
 using AxisSim.Core.Motors;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Core.Reductions;
@@ -57,7 +58,7 @@ public sealed record ReductionMatch
     /// <summary>The figures of an axis.</summary>
     /// <param name="setup">The mount and its move.</param>
     /// <param name="axis">Which axis.</param>
-    /// <param name="marginShare">Share of the motor's torque that is kept in hand, 0 to below 1.</param>
+    /// <param name="marginShare">Margin, 0 or more: 0.3 asks for 1.3 times the torque (a load factor of 1.3).</param>
     public static ReductionMatch Of(MountSetup setup, MountAxis axis, double marginShare)
     {
         ArgumentNullException.ThrowIfNull(setup);
@@ -78,7 +79,7 @@ public sealed record ReductionMatch
             WormShaftInertiaAtAxisKilogramSquareMetres = shaft * train.Worm.Ratio * train.Worm.Ratio,
             MotorInertiaKilogramSquareMetres = fixedInertia,
             DrivingEfficiency = train.StageEfficiency * train.Worm.DrivingEfficiencyWith(setup.Disturbances.ColdGreaseFactor),
-            MotorTorqueNewtonMetres = (1.0 - marginShare) * torque,
+            MotorTorqueNewtonMetres = torque / LoadFactors.OfMargin(marginShare),
             LoadTorqueNewtonMetres = new SteadyLoad(setup, axis).Torque(0.0),
         };
     }

@@ -8,7 +8,7 @@ public sealed record ReductionOptions
     /// <summary>Total reductions; the scenario's own is added.</summary>
     public required IReadOnlyList<double> TotalRatios { get; init; }
 
-    /// <summary>Share of the motor's torque to keep in hand, 0 to below 1.</summary>
+    /// <summary>Margin, 0 or more: 0.3 asks for a load factor of 1.3.</summary>
     public double MarginShare { get; init; } = DefaultMarginShare;
 
     /// <summary>Step asked for, s.</summary>

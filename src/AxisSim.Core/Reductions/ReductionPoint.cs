@@ -1,6 +1,6 @@
 using AxisSim.Core.Batches;
 using AxisSim.Core.Outcomes;
-using AxisSim.Core.Studies;
+using AxisSim.Core.Questions;
 
 namespace AxisSim.Core.Reductions;
 
@@ -17,7 +17,7 @@ public sealed record ReductionPoint
     public required double FirstFailingRateRadiansPerSecond { get; init; }
 
     /// <summary>What stands against a greater rate.</summary>
-    public required ReductionBound Bound { get; init; }
+    public required Limit Bound { get; init; }
 
     /// <summary>Torques at the motor's shaft at the hardest moment of the first move that fails, N m; null when none fails.</summary>
     public TorqueShares? Shares { get; init; }
@@ -68,7 +68,7 @@ public sealed record ReductionResult
     /// <summary>Which reductions do for the scenario's own move, in closed form.</summary>
     public required ReductionWindow Window { get; init; }
 
-    /// <summary>Share of the motor's torque that is kept in hand.</summary>
+    /// <summary>Margin that was asked for: 0.3 stands for a load factor of 1.3.</summary>
     public required double MarginShare { get; init; }
 
     /// <summary>How many moves were run.</summary>

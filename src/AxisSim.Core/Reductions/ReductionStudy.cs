@@ -1,7 +1,8 @@
-using AxisSim.Core.Envelopes;
+using AxisSim.Core.Batches;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Mount.Checks;
 using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
 
@@ -9,8 +10,8 @@ namespace AxisSim.Core.Reductions;
 
 /// <summary>How the total reduction of an axis changes speed, acceleration, torque, resolution, margin and settling, closed form and simulated.</summary>
 /// <remarks>
-/// A margin m of the motor's torque is kept in hand by simulating with inertia, imbalance and friction of the axis times <c>1/(1 - m)</c>. Rates are tried at the
-/// scenario's ramp time, accelerations at its slew rate, or less where that is too fast, with ramps down to one swing of the axis on its train. All questions of a round are asked together.
+/// A margin m is kept by simulating with inertia, imbalance and friction of the axis times <c>1 + m</c>. Rates are tried at the scenario's ramp time, accelerations at its
+/// slew rate, or less where that is too fast, with ramps down to one swing of the axis on its train. All questions of a round are asked together.
 /// </remarks>
 public static class ReductionStudy
 {
@@ -20,6 +21,7 @@ public static class ReductionStudy
     /// <summary>Rates below this share of the scenario's own are not tried: such moves take longest and teach nothing more.</summary>
     public const double LeastRateShare = 0.1;
 
+    private const double UsualRuns = 16.0;
     private const double RatesShare = 0.3, AccelerationsShare = 0.3, CausesShare = 0.05;
 
     /// <summary>Runs the study.</summary>
@@ -33,20 +35,25 @@ public static class ReductionStudy
         ArgumentNullException.ThrowIfNull(options);
         EntryCheck.Require(setup, axis, options.StepSeconds);
         double own = setup.Axis(axis).Train.TotalRatio;
-        var batch = new ReductionBatch(axis, options);
+        var progress = new StageShare(options.Progress);
+        var ask = new Asker(new QuestionOptions { StepSeconds = options.StepSeconds, Threads = options.Threads, Stop = options.Stop, Counted = progress.Count });
         var law = new ReductionLaw(setup, axis, options.MarginShare);
         ReductionWork[] works = [.. options.TotalRatios.Append(own).Distinct().Order().Select(ratio => new ReductionWork(setup, axis, law, ratio, options.MarginShare))];
-        batch.Search(works, work => work.Rates, (work, rate) => work.AtRate(rate), 0.0, RatesShare, (work, rate, end) => work.TakeRate(rate, end));
+        progress.Begin(0.0, RatesShare, works.Length * UsualRuns);
+        EdgeFinder.Find(ask, [.. works.Select(work => work.Rates.Question(rate => [new BatchCase(work.AtRate(rate), axis)]))]);
         foreach (ReductionWork work in works)
         {
             work.PrepareAccelerations();
         }
 
-        batch.Search(works, work => work.Accelerations, (work, acceleration) => work.AtAcceleration(acceleration), RatesShare, AccelerationsShare, (work, acceleration, end) => work.TakeAcceleration(acceleration, end));
-        ReductionCause.Find(works, batch);
+        progress.Begin(RatesShare, AccelerationsShare, works.Length * UsualRuns);
+        EdgeFinder.Find(ask, [.. works.Select(work => work.Accelerations.Question(acceleration => [new BatchCase(work.AtAcceleration(acceleration), axis)]))]);
+        progress.Begin(RatesShare + AccelerationsShare, CausesShare, works.Length * Enum.GetValues<OneChange>().Length);
+        Limits(ask, works);
         options.Progress?.Invoke(RatesShare + AccelerationsShare + CausesShare);
         ReductionPoint[] points = Moves(works, options);
         options.Progress?.Invoke(1.0);
+        LoadOwn(ask, works, points);
         return new ReductionResult
         {
             Points = points,
@@ -55,8 +62,25 @@ public static class ReductionStudy
             AtOptimum = double.IsFinite(law.Match.OptimumRatio) ? law.At(law.Match.OptimumRatio) : null,
             Window = ReductionWindow.Of(setup, axis, options.MarginShare),
             MarginShare = options.MarginShare,
-            MovesRun = batch.MovesRun + points.Count(point => point.OwnMove is not null),
+            MovesRun = (int)ask.Runs + points.Count(point => point.OwnMove is not null),
         };
+    }
+
+    /// <summary>What stands against a greater rate: the end of the search, or what makes the first failing rate fail.</summary>
+    private static void Limits(Asker ask, ReductionWork[] works)
+    {
+        foreach (ReductionWork work in works.Where(work => work.Rates.Bad is null))
+        {
+            work.Bound = work.Top;
+        }
+
+        ReductionWork[] failing = [.. works.Where(work => work.Rates.Bad is not null)];
+        BatchCase[] first = [.. failing.Select(work => new BatchCase(work.AtRate(work.Rates.Bad!.Value), work.Axis))];
+        LimitFinding[] findings = LimitStudy.Find(ask, [.. first.Zip(ask.Ask(first))]);
+        for (int i = 0; i < failing.Length; i++)
+        {
+            (failing[i].Bound, failing[i].Shares) = (findings[i].Limit, findings[i].Shares);
+        }
     }
 
     private static ReductionPoint[] Moves(ReductionWork[] works, ReductionOptions options)
@@ -73,6 +97,18 @@ public static class ReductionStudy
         return points;
     }
 
+    /// <summary>Load factors of the own moves that arrive, all together.</summary>
+    private static void LoadOwn(Asker ask, ReductionWork[] works, ReductionPoint[] points)
+    {
+        int[] arriving = [.. Enumerable.Range(0, points.Length).Where(i => points[i].OwnMove == Verdict.Arrives)];
+        ValueSearch[] searches = [.. arriving.Select(_ => LoadFactors.Search(fromBelow: false))];
+        EdgeFinder.Find(ask, [.. arriving.Zip(searches).Select(one => one.Second.Question(factor => [new BatchCase(works[one.First].Setup.Loaded(works[one.First].Axis, factor), works[one.First].Axis)]))]);
+        foreach ((int i, ValueSearch search) in arriving.Zip(searches))
+        {
+            points[i] = points[i] with { OwnLoadFactor = LoadFactors.Result(search) };
+        }
+    }
+
     private static ReductionPoint Point(ReductionWork work, double stepSeconds)
     {
         AxisResult? move = MoveStudy.Step(work.Setup, work.Axis, stepSeconds).Workable ? MoveStudy.RunUnchecked(work.Setup, work.Axis, new MoveOptions { StepSeconds = stepSeconds, Explain = false }) : null;
@@ -82,18 +118,18 @@ public static class ReductionStudy
         return new ReductionPoint
         {
             Facts = work.Facts,
-            SafeRateRadiansPerSecond = work.Rates.LastGood ?? double.NaN,
-            FirstFailingRateRadiansPerSecond = work.Rates.FirstBad ?? double.NaN,
+            SafeRateRadiansPerSecond = work.Rates.Good ?? double.NaN,
+            FirstFailingRateRadiansPerSecond = work.Rates.Bad ?? double.NaN,
             Bound = work.Bound,
             Shares = work.Shares,
-            SafeAccelerationRadiansPerSecondSquared = work.Accelerations.LastGood ?? double.NaN,
-            AccelerationFailure = work.AccelerationEnd,
+            SafeAccelerationRadiansPerSecondSquared = work.Accelerations.Good ?? double.NaN,
+            AccelerationFailure = work.Accelerations.BadEnd,
             AccelerationTriedAtRadiansPerSecond = work.AccelerationRate,
-            TorqueAtSlewNewtonMetres = work.Gain * new PullOutRun(work.Model.Motor, work.Model.Drive, work.PullOutInertia, speed, full).Torque(),
-            OwnShares = ReductionCause.Hardest(work.Setup, work.Axis),
+            TorqueAtSlewNewtonMetres = work.Gain * CurveStudy.PullOut(work.Setup, work.Axis, full, speed),
+            OwnShares = TorqueShares.Hardest(work.Setup, work.Axis),
             OwnMove = outcome?.Verdict,
             OwnMargin = outcome?.Margin.Value ?? double.NaN,
-            OwnLoadFactor = outcome is { Verdict: Verdict.Arrives } && move is not null ? LoadFactorStudy.Of(work.Setup, work.Axis, move.Step.StepSeconds) : null,
+            OwnLoadFactor = null,
             OwnSettleSeconds = outcome is { Verdict: Verdict.Arrives } ? outcome.Settling?.AgainstRestSeconds ?? double.NaN : double.NaN,
         };
     }

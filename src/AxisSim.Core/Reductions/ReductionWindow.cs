@@ -1,5 +1,5 @@
-using AxisSim.Core.Envelopes;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Core.Reductions;
@@ -51,7 +51,7 @@ public sealed record ReductionWindow
             LeastByInertia = Edge(ratio => law.Match.Acceleration(ratio) >= acceleration, least: true),
             LeastByFrictionLag = Edge(ratio => law.FrictionLag(ratio) <= band, least: true),
             LeastByMicrostep = microstep / band,
-            MostByPulses = EnvelopeStudy.PulseLimit(model) * model.Train.TotalRatio / rate,
+            MostByPulses = RateCap.Pulses(model) * model.Train.TotalRatio / rate,
             MostBySupply = Edge(ratio => law.Carries(ratio, rate), least: false),
             MostByInertia = Edge(ratio => law.Match.Acceleration(ratio) >= acceleration, least: false),
         };

@@ -1,34 +1,27 @@
-using AxisSim.Core.Batches;
-using AxisSim.Core.Envelopes;
-using AxisSim.Core.Gearing;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
-using AxisSim.Core.Studies;
 
 namespace AxisSim.Core.Reductions;
 
 /// <summary>What is known so far of one reduction.</summary>
 internal sealed class ReductionWork
 {
-    private readonly Dictionary<double, BatchEnd> _rateEnds = [];
-    private readonly Dictionary<double, BatchEnd> _accelerationEnds = [];
-    private readonly EnvelopeLimit _limit;
-
     public ReductionWork(MountSetup setup, MountAxis axis, ReductionLaw law, double totalRatio, double marginShare)
     {
         Axis = axis;
-        Setup = ReductionTrain.With(setup, axis, totalRatio);
-        Loaded = Arrival.Loaded(Setup, axis, 1.0 / (1.0 - marginShare));
+        Setup = setup.WithReduction(axis, totalRatio);
+        Loaded = Setup.Loaded(axis, LoadFactors.OfMargin(marginShare));
         Facts = law.At(totalRatio);
         Gain = totalRatio * law.Match.DrivingEfficiency;
-        (double top, _limit) = EnvelopeStudy.Top(Setup, axis, Model.Motion.RampInUseSeconds);
+        (double top, Top) = RateCap.Of(Setup, axis, Model.Motion.RampInUseSeconds);
 
         // Where the closed form sees no rate at all, the simulation is asked about the file's own: it may know better.
         double own = Model.Motion.SlewRateRadiansPerSecond;
         double guess = Facts.RateRadiansPerSecond > 0.0 ? Facts.RateRadiansPerSecond : own;
-        Rates = new EdgeScan(Math.Max(ReductionStudy.LeastRateShare * own, Model.Motion.StartRateRadiansPerSecond), guess, top);
-        Accelerations = new EdgeScan(0.0, 0.0, 0.0);
+        Rates = ValueSearch.Around(Math.Max(ReductionStudy.LeastRateShare * own, Model.Motion.StartRateRadiansPerSecond), guess, top);
+        Accelerations = ValueSearch.Around(0.0, 0.0, 0.0);
     }
 
     public MountAxis Axis { get; }
@@ -44,74 +37,40 @@ internal sealed class ReductionWork
     /// <summary>Axis torque per motor torque when driving.</summary>
     public double Gain { get; }
 
-    /// <summary>
-    /// Inertia for the simulated pull-out torque, kg m2: that of the rotor's side, at most doubled by the load. A load of a thousand times the rotor's inertia, rigidly geared
-    /// to it, falls back so slowly that the torque would read too high; through the elastic train the rotor does not feel it in that way.
-    /// </summary>
-    public double PullOutInertia
-    {
-        get
-        {
-            double rotor = Model.Motor.RotorInertiaKilogramSquareMetres + Model.Train.ReflectedTrainInertia;
-            return rotor + Math.Min(rotor, Model.Train.ReflectedToMotor(Setup.Load.Inertia(Axis, Setup.Move.Start.DeclinationRadians)));
-        }
-    }
-
     public AxisModel Model => Setup.Axis(Axis);
 
-    public EdgeScan Rates { get; }
+    public ValueSearch Rates { get; }
 
-    public EdgeScan Accelerations { get; private set; }
+    public ValueSearch Accelerations { get; private set; }
 
     public double AccelerationRate { get; private set; } = double.NaN;
 
-    public ReductionBound Bound { get; set; }
+    public Limit Bound { get; set; }
 
     public TorqueShares? Shares { get; set; }
 
-    public BatchEnd? RateEnd => Rates.FirstBad is { } bad ? _rateEnds[bad] : null;
-
-    public BatchEnd? AccelerationEnd => Accelerations.FirstBad is { } bad ? _accelerationEnds[bad] : null;
-
     /// <summary>What ends the search when no rate fails.</summary>
-    public ReductionBound Top => _limit switch { EnvelopeLimit.PulseRate => ReductionBound.PulseRate, EnvelopeLimit.MoveLength => ReductionBound.MoveLength, _ => ReductionBound.SupplyVoltage };
-
-    public void TakeRate(double rate, BatchEnd end)
-    {
-        _rateEnds[rate] = end;
-        Rates.Take(rate, end == BatchEnd.Arrives);
-    }
-
-    public void TakeAcceleration(double acceleration, BatchEnd end)
-    {
-        _accelerationEnds[acceleration] = end;
-        Accelerations.Take(acceleration, end == BatchEnd.Arrives);
-    }
+    public Limit Top { get; }
 
     /// <summary>The loaded setup at a slew rate, with the scenario's ramp time.</summary>
-    public MountSetup AtRate(double rate) => EnvelopeStudy.With(Loaded, Axis, Model.Motion.RampInUseSeconds, rate);
+    public MountSetup AtRate(double rate) => Loaded.WithRampTime(Axis, Model.Motion.RampInUseSeconds).WithSlewRate(Axis, rate);
 
     /// <summary>The loaded setup with a greatest acceleration.</summary>
-    public MountSetup AtAcceleration(double acceleration)
-    {
-        AxisModel model = Loaded.Axis(Axis);
-        AxisMotion motion = model.Motion with { SlewRateRadiansPerSecond = AccelerationRate, Ramp = Ramp.OfAcceleration(acceleration) };
-        return Loaded.With(Axis, model with { Motion = motion });
-    }
+    public MountSetup AtAcceleration(double acceleration) => Loaded.WithSlewRate(Axis, AccelerationRate).WithAcceleration(Axis, acceleration);
 
     /// <summary>Puts the search of accelerations together, once the greatest rate is known.</summary>
     public void PrepareAccelerations()
     {
-        if (Rates.LastGood is not { } safe)
+        if (Rates.Good is not { } safe)
         {
             return;
         }
 
         AxisMotion motion = Model.Motion;
         double most = Math.Min(motion.SlewRateRadiansPerSecond, ReductionStudy.AccelerationRateShare * Facts.RateRadiansPerSecond);
-        AccelerationRate = Math.Max(Rates.FirstBad is null ? most : Math.Min(most, safe), motion.StartRateRadiansPerSecond);
+        AccelerationRate = Math.Max(Rates.Bad is null ? most : Math.Min(most, safe), motion.StartRateRadiansPerSecond);
         double top = (motion with { SlewRateRadiansPerSecond = AccelerationRate, Ramp = Ramp.OfSeconds(SwingSeconds) }).PeakAcceleration;
-        Accelerations = new EdgeScan(0.0, Math.Min(0.8 * Facts.AccelerationRadiansPerSecondSquared, top), top);
+        Accelerations = ValueSearch.Around(0.0, Math.Min(0.8 * Facts.AccelerationRadiansPerSecondSquared, top), top);
     }
 
     /// <summary>One swing of the axis on the stiffness of its train, s: a shorter ramp is a jolt that the train takes up, and no acceleration of the axis.</summary>

@@ -28,7 +28,7 @@ internal sealed class LaneCommands
     public LaneCommands(AxisModel model, MotorPlan plan, bool probe, double stepSeconds)
     {
         ChopperDrive drive = model.Drive;
-        _damped = drive.DampingNewtonMetreSecondsPerRadian != 0.0;
+        _damped = model.DampingNewtonMetreSecondsPerRadian != 0.0;
         _plan = plan;
         _stepsPerRadian = LaneRows.StepsPerRadian(model.Motor);
         _step = stepSeconds;

@@ -29,6 +29,7 @@ internal sealed class MoveRun
     public const double LostFullSteps = LaneLimits.LostFullSteps;
 
     private readonly double _step;
+    private readonly double _radiansPerStep;
     private readonly bool _shaft;
     private readonly MoveLoad _load;
     private readonly LaneFeatures _features;
@@ -58,6 +59,7 @@ internal sealed class MoveRun
         _skies = ready.Skies();
         _commands = ready.Commands();
         _p = ready.Parameters;
+        _radiansPerStep = 1.0 / _p.StepsPerRadian;
         _state = ready.Start;
     }
 
@@ -82,22 +84,27 @@ internal sealed class MoveRun
     {
         get
         {
-            double rotor = 1.0 / _p.StepsPerRadian;
             double perSecond = _p.StepsPerSecond;
             return new AxisState
             {
-                Rotor = RotorFullSteps * rotor,
-                RotorSpeed = _state.RotorSpeed * rotor * perSecond,
+                Rotor = RotorFullSteps * _radiansPerStep,
+                RotorSpeed = RotorSpeed,
                 Shaft = ShaftRadians,
                 ShaftSpeed = _state.ShaftSpeed * perSecond,
                 Axis = AxisRadians,
-                AxisSpeed = _state.AxisSpeed * perSecond,
+                AxisSpeed = AxisSpeed,
                 Slip = _state.Slip,
                 Payload = _state.Payload - (0.5 * _state.PayloadSpeed),
                 PayloadSpeed = _state.PayloadSpeed * perSecond,
             };
         }
     }
+
+    /// <summary>Speed of the axis, rad/s.</summary>
+    public double AxisSpeed => _state.AxisSpeed * _p.StepsPerSecond;
+
+    /// <summary>Speed of the rotor, rad/s.</summary>
+    public double RotorSpeed => _state.RotorSpeed * _radiansPerStep * _p.StepsPerSecond;
 
     /// <summary>Angle of the axis, rad.</summary>
     public double AxisRadians => _state.Axis - (0.5 * _state.AxisSpeed);

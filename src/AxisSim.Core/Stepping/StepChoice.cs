@@ -1,3 +1,4 @@
+using AxisSim.Core.Drives;
 using AxisSim.Core.Dynamics;
 using AxisSim.Core.Motion;
 using AxisSim.Core.Mount;
@@ -17,7 +18,7 @@ public sealed record StepChoice(double StepSeconds, string? Reason, bool Workabl
     /// <summary>Greatest electrical angle that the rotor may turn in a step, rad (the averaging of torque and back-EMF is good to this).</summary>
     public const double GreatestSweepRadians = 0.38;
 
-    /// <summary>Greatest angle of the fastest mechanical mode in a step, rad (accuracy; the scheme is stable to 2).</summary>
+    /// <summary>Greatest angle of the fastest mechanical mode in a step, rad (accuracy; the scheme is stable to 2), and greatest share by which the bus voltage may change.</summary>
     public const double GreatestModeRadians = 0.38;
 
     private static readonly double[] Steps = [50e-6, 40e-6, 25e-6, 20e-6, 12.5e-6, 10e-6, 8e-6, 5e-6, 4e-6, 2.5e-6, 2e-6, 1.25e-6, 1e-6, 0.5e-6, 0.25e-6, 0.1e-6];
@@ -43,7 +44,7 @@ public sealed record StepChoice(double StepSeconds, string? Reason, bool Workabl
 
         string why = bySpeed <= byMode
             ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"the motor turns {electrical * askedSeconds:0.00} electrical rad in {askedSeconds * 1e6:0.##} us; up to {GreatestSweepRadians} is accurate")
-            : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"the fastest swing or decay ({fastestModeRadiansPerSecond:0} rad/s) goes through {fastestModeRadiansPerSecond * askedSeconds:0.00} rad in {askedSeconds * 1e6:0.##} us; up to {GreatestModeRadians} is accurate");
+            : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"the fastest swing, decay or change of the bus voltage ({fastestModeRadiansPerSecond:0} rad/s) goes through {fastestModeRadiansPerSecond * askedSeconds:0.00} rad in {askedSeconds * 1e6:0.##} us; up to {GreatestModeRadians} is accurate");
         return new StepChoice(step, why, workable);
     }
 
@@ -75,7 +76,10 @@ public sealed record StepChoice(double StepSeconds, string? Reason, bool Workabl
             mode = Math.Max(mode, Math.Sqrt(parameters.PayloadStiffness / parameters.PayloadInertia));
         }
 
-        return For(askedSeconds, model.Motor.RotorTeeth, plan.PeakSpeed, Math.Max(mode, Decay(parameters)));
+        // At the voltage limit the rotor swings on its own back-EMF through the inductance; a resistance only slows that down.
+        mode = Math.Max(mode, model.Motor.TorqueConstantNewtonMetresPerAmpere / Math.Sqrt(model.Motor.InductanceHenries * parameters.RotorInertia));
+        double fastest = Math.Max(mode, Math.Max(Decay(parameters), SupplyLaw.GreatestRate(model.Drive)));
+        return For(askedSeconds, model.Motor.RotorTeeth, plan.PeakSpeed, fastest);
     }
 
     /// <summary>Fastest decay by viscous damping, 1/s.</summary>

@@ -89,7 +89,7 @@ public static class CurveStudy
         {
             // Whoever keeps a store looks at many moves at once already.
             PullOutCurve Make() => Curve(setup, axis, speeds, full, SupplyLevel.Nominal, store is null ? -1 : 1);
-            return store is null ? Make() : store.Get(model.Motor, model.Drive, RotorInertia(setup, axis), peak, full, Make);
+            return store is null ? Make() : store.Get(model.Motor, model.Drive with { GivenDampingNewtonMetreSecondsPerRadian = model.DampingNewtonMetreSecondsPerRadian }, RotorInertia(setup, axis), peak, full, Make);
         }
 
         List<PullOutCurve> curves = [Nominal(full: false)];
@@ -152,7 +152,7 @@ public static class CurveStudy
     internal static double PullOut(MountSetup setup, MountAxis axis, bool fullStepping, double speed)
     {
         AxisModel model = setup.Axis(axis);
-        return new PullOutRun(model.Motor, model.Drive, RotorInertia(setup, axis), speed, fullStepping).Torque();
+        return new PullOutRun(model.Motor, model.Drive, RotorInertia(setup, axis), model.DampingNewtonMetreSecondsPerRadian, speed, fullStepping).Torque();
     }
 
     /// <summary>Inertia of the rotor with all that is rigidly geared to it, kg m2.</summary>

@@ -1,9 +1,9 @@
-using AxisSim.Core.Gearing;
 using AxisSim.Core.Motion;
 using AxisSim.Core.Motors;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Mount.Checks;
 using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Stepping;
 
@@ -15,11 +15,17 @@ public sealed record MoveOptions
     /// <summary>Step asked for, s.</summary>
     public double StepSeconds { get; init; } = StepChoice.DefaultSeconds;
 
-    /// <summary>Keep every step in the trace instead of some thousands of samples.</summary>
-    public bool FullTrace { get; init; }
+    /// <summary>Takes every step of the run as it is made; null when the trace is enough.</summary>
+    public IStepSink? EveryStep { get; init; }
 
-    /// <summary>Search the load factor, or the cause and the cures of a failure.</summary>
+    /// <summary>Search how near the edge is in load and rate, and the cause and the cures of a failure.</summary>
     public bool Explain { get; init; } = true;
+
+    /// <summary>Threads for these searches; 0 takes as many as there are cores. The results do not depend on it.</summary>
+    public int Threads { get; init; }
+
+    /// <summary>Ends these searches early with an exception.</summary>
+    public CancellationToken Stop { get; init; }
 
     /// <summary>Called with what is being done and its share done, 0 to 1; from several threads at once.</summary>
     public Action<string, double>? Progress { get; init; }
@@ -36,18 +42,23 @@ public sealed record BrokenRun(string Quantity, double TimeSeconds, double LastG
 
 /// <summary>Everything that simulating one axis gives.</summary>
 /// <param name="Outcome">Outcome.</param>
-/// <param name="Trace">Samples.</param>
+/// <param name="Trace">The run, stretch by stretch.</param>
 /// <param name="Curves">Pull-out curves that the move meets, with its path.</param>
 /// <param name="Diagnosis">Cause and cures; null when it arrives or was not asked for.</param>
 /// <param name="Step">The step in use, and why.</param>
 /// <param name="Broken">Set when the run was stopped by a number that is not finite.</param>
-public sealed record AxisResult(AxisOutcome Outcome, Trace Trace, TorqueSpeedCurves Curves, Diagnosis? Diagnosis, StepChoice Step, BrokenRun? Broken);
+public sealed record AxisResult(AxisOutcome Outcome, Trace Trace, TorqueSpeedCurves Curves, Diagnosis? Diagnosis, StepChoice Step, BrokenRun? Broken)
+{
+    /// <summary>How near the edge is in slew rate; null when it was not asked for.</summary>
+    public GreatestRate? Rates { get; init; }
+
+    /// <summary>What would lift a thin load factor to the usual one; null when it is not thin, or was not asked for.</summary>
+    public Cures? Lifts { get; init; }
+}
 
 /// <summary>Simulates the move of one axis and explains its outcome.</summary>
 public static class MoveStudy
 {
-    private const int Samples = 6000;
-
     /// <summary>A tolerance that much wider or narrower tells whether a peak grazes the band, rad (0.05 arcsec).</summary>
     private const double GrazeRadians = 0.05 * Math.PI / 648000.0;
 
@@ -77,9 +88,11 @@ public static class MoveStudy
         AxisModel model = setup.Axis(axis);
         var plan = new MovePlan(setup);
         options.Progress?.Invoke("simulating", 0.0);
+        TorqueSpeedCurves curves = CurveStudy.ForMove(setup, axis, plan);
         var run = new MoveRun(setup, axis, plan, options.StepSeconds);
         double ratio = model.Train.TotalRatio;
-        var record = new MoveRecord(run, ratio, SettleJudge.Of(setup, axis).RestSeconds, options.FullTrace ? 0.0 : plan.EndSeconds / Samples);
+        var trace = new TraceRecorder(run, ratio, new PlannedTorques(setup, axis, plan, curves).At, options.EveryStep);
+        var record = new MoveRecord(run, ratio, SettleJudge.Of(setup, axis).RestSeconds, trace);
         var recorder = new MoveRecorder(record);
         double fall = run.ShaftPlan.SlewSeconds + model.Drive.CurrentFallDelaySeconds;
         bool whole = RunTo(run, ref recorder, 0.0, Math.Min(plan.EndSeconds, fall - BeforeFallSeconds), plan.EndSeconds, options);
@@ -88,24 +101,19 @@ public static class MoveStudy
         BrokenRun? broken = run.Failure is { } failure
             ? new BrokenRun(failure.Quantity, failure.TimeSeconds, failure.LastGood.Rotor, failure.LastGood.RotorSpeed, failure.LastGood.Axis, failure.LastGood.AxisSpeed)
             : null;
-        TorqueSpeedCurves curves = CurveStudy.ForMove(setup, axis, plan);
-        FillTorques(record.Trace, setup, axis, plan, curves);
+        trace.Finish(record.LostAt);
         AxisOutcome outcome = Judge(setup, axis, plan, run, record, jump, curves);
         if (broken is not null || !options.Explain)
         {
-            return new AxisResult(outcome, record.Trace, curves, null, run.Choice, broken);
+            return new AxisResult(outcome, trace.Trace, curves, null, run.Choice, broken);
         }
 
-        double step = run.Choice.StepSeconds;
-        if (outcome.Verdict is Verdict.Arrives or Verdict.DoesNotSettle)
-        {
-            options.Progress?.Invoke("searching the load factor", 0.0);
-            LoadFactor factor = LoadFactorStudy.Of(setup, axis, step, share => options.Progress?.Invoke("searching the load factor", share));
-            return new AxisResult(outcome with { LoadFactor = factor }, record.Trace, curves, null, run.Choice, null);
-        }
-
-        Diagnosis diagnosis = FailureStudy.Run(setup, axis, outcome, curves, step, share => options.Progress?.Invoke("searching cause and cure", share));
-        return new AxisResult(outcome, record.Trace, curves, diagnosis, run.Choice, null);
+        bool arrives = outcome.Verdict is Verdict.Arrives or Verdict.DoesNotSettle;
+        string doing = arrives ? "looking for the edge" : "searching cause and cure";
+        options.Progress?.Invoke(doing, 0.0);
+        MoveAnswers answers = MoveAnswers.Of(
+            setup, axis, arrives, new QuestionOptions { StepSeconds = run.Choice.StepSeconds, Threads = options.Threads, Stop = options.Stop }, share => options.Progress?.Invoke(doing, share));
+        return new AxisResult(outcome with { LoadFactor = answers.LoadFactor }, trace.Trace, curves, answers.Diagnosis, run.Choice, null) { Rates = answers.Rates, Lifts = answers.Lifts };
     }
 
     private static AxisOutcome Judge(MountSetup setup, MountAxis axis, MovePlan plan, MoveRun run, MoveRecord record, double? jump, TorqueSpeedCurves curves)
@@ -113,7 +121,7 @@ public static class MoveStudy
         AxisModel model = setup.Axis(axis);
         double ratio = model.Train.TotalRatio;
         LossOfSync? loss = Loss(axis, plan, record, ratio);
-        Settling? settling = loss is null && record.SettleCount > 0 ? Settle(setup, model, axis, plan, run, record, jump) : null;
+        Settling? settling = loss is null && record.Settle.Count > 0 ? Settle(setup, model, axis, plan, run, record, jump) : null;
         Verdict verdict = loss is not null ? Verdict.Stalls
             : record.SlipAt is not null ? Verdict.ClutchSlips
             : settling?.AgainstRestSeconds is null ? Verdict.DoesNotSettle
@@ -130,7 +138,7 @@ public static class MoveStudy
             SlewSeconds = plan.SlewSeconds,
             Settling = settling,
             Offset = Offset(setup, axis, run, record.Rest, ratio),
-            Power = Power(setup, model, run, record),
+            Power = Power(setup, axis, run, record),
             Facts = Facts.Of(setup, axis),
             StepSeconds = run.Choice.StepSeconds,
         };
@@ -182,27 +190,24 @@ public static class MoveStudy
 
     private static Settling Settle(MountSetup setup, AxisModel model, MountAxis axis, MovePlan plan, MoveRun run, MoveRecord record, double? jump)
     {
-        double step = run.Choice.StepSeconds;
         SettleJudge judge = SettleJudge.Of(setup, axis);
         double tolerance = judge.ToleranceRadians;
-        ReadOnlySpan<double> errors = record.SettleErrors;
-        ReadOnlySpan<double> last = judge.Last(errors, step);
-        double rest = judge.Rest(errors, step);
-        double? Within(ReadOnlySpan<double> samples, double level, double band) => judge.Within(samples, step, level, band);
-        double? settled = Within(errors, rest, tolerance);
-        double? wider = Within(errors, rest, tolerance + GrazeRadians);
-        double? narrower = Within(errors, rest, tolerance - Math.Min(GrazeRadians, 0.5 * tolerance));
+        SettleTrail errors = record.Settle;
+        double rest = errors.Rest;
+        double? settled = judge.Within(errors, rest, tolerance);
+        double? wider = judge.Within(errors, rest, tolerance + GrazeRadians);
+        double? narrower = judge.Within(errors, rest, tolerance - Math.Min(GrazeRadians, 0.5 * tolerance));
         bool grazes = settled is { } time && (narrower is null || narrower - time > GrazeSeconds || time - wider > GrazeSeconds);
         double direction = Math.Sign(plan.At(axis).Position(plan.SlewSeconds) - plan.At(axis).Position(0.0));
         double after = setup.Tracks(axis) ? model.Drive.TrackingCurrentAmperes : model.Drive.HoldingCurrentAmperes;
         return new Settling(
             settled,
-            Within(errors, 0.0, tolerance),
-            SettleLaw.Overshoot(errors, rest, direction == 0.0 ? 1.0 : direction),
+            judge.Within(errors, 0.0, tolerance),
+            errors.Overshoot(rest, direction == 0.0 ? 1.0 : direction),
             after == model.Drive.SlewCurrentAmperes ? null : jump,
             tolerance,
             rest,
-            Math.Max(SettleLaw.Overshoot(last, rest, 1.0), SettleLaw.Overshoot(last, rest, -1.0)),
+            errors.RestSwing(rest),
             grazes);
     }
 
@@ -224,9 +229,10 @@ public static class MoveStudy
     /// <summary>Electrical turns by which the rotor has slipped against its command.</summary>
     private static double LostTurns(MoveRun run) => Math.Round(run.LoadAngle / (2.0 * Math.PI));
 
-    private static PowerAndHeat Power(MountSetup setup, AxisModel model, MoveRun run, MoveRecord record)
+    private static PowerAndHeat Power(MountSetup setup, MountAxis axis, MoveRun run, MoveRecord record)
     {
-        var heat = new WindingHeat(setup.Disturbances.AmbientCelsius, model.Motor.ThermalResistanceKelvinPerWatt, model.Motor.ThermalTimeConstantSeconds);
+        StepperMotor motor = setup.Axis(axis).Motor;
+        ContinuousHeat endless = ContinuousHeat.Of(setup, axis, record.SlewCopperWattsAt20);
         return new PowerAndHeat(
             record.PeakSupplyAmperes,
             record.MeanSupplyAmperes,
@@ -234,20 +240,9 @@ public static class MoveStudy
             record.LowestBusVolts,
             record.HighestBusVolts,
             run.Celsius,
-            heat.Balance(record.SlewCopperWattsAt20),
-            model.Motor.Insulation.LimitCelsius(),
-            model.Motor.Insulation);
-    }
-
-    private static void FillTorques(Trace trace, MountSetup setup, MountAxis axis, MovePlan plan, TorqueSpeedCurves curves)
-    {
-        var need = new ShaftNeed(setup, axis, plan);
-        double changeover = setup.Axis(axis).Drive.ChangeoverRadiansPerSecond;
-        foreach (double time in trace.TimeSeconds)
-        {
-            (double speed, double torque) = need.At(time);
-            trace.NeededTorqueNewtonMetres.Add(torque);
-            trace.AvailableTorqueNewtonMetres.Add(CurveStudy.Available(curves, Math.Abs(speed) > changeover, Math.Abs(speed)));
-        }
+            endless.Celsius,
+            endless.Duty,
+            motor.Insulation.LimitCelsius(),
+            motor.Insulation);
     }
 }

@@ -43,16 +43,18 @@ internal sealed class PullOutRun
     private readonly StepperMotor _motor;
     private readonly ChopperDrive _drive;
     private readonly double _inertia;
+    private readonly double _damping;
     private readonly double _closedForm;
     private readonly double _speed;
     private readonly bool _fullStepping;
     private readonly double _runUp;
 
-    public PullOutRun(StepperMotor motor, ChopperDrive drive, double inertia, double speed, bool fullStepping)
+    public PullOutRun(StepperMotor motor, ChopperDrive drive, double inertia, double damping, double speed, bool fullStepping)
     {
         _motor = motor;
         _drive = drive;
         _inertia = inertia;
+        _damping = damping;
         _speed = speed;
         _fullStepping = fullStepping;
         _closedForm = PullOutLaw.OnDrive(motor, drive, fullStepping, drive.SupplyVolts, speed);
@@ -98,7 +100,7 @@ internal sealed class PullOutRun
             RotorInertia = _inertia,
             RotorViscous = _motor.ViscousNewtonMetreSecondsPerRadian,
             RotorCoulomb = _motor.CoulombTorqueNewtonMetres,
-            PlanDamping = _drive.DampingNewtonMetreSecondsPerRadian,
+            PlanDamping = _damping,
         };
         var dynamics = new AxisDynamics<ChopperStepper, RampLoad>(parameters, motor, load, default);
         double plan = 0.0;
@@ -120,7 +122,7 @@ internal sealed class PullOutRun
     private double Fastest()
     {
         double field = _motor.RotorTeeth * ((_motor.TorqueConstantNewtonMetresPerAmpere * _drive.SlewCurrentAmperes * Math.Sqrt(2.0)) + (4.0 * _motor.DetentTorqueNewtonMetres));
-        return Math.Max(Math.Sqrt(field / _inertia), (_motor.ViscousNewtonMetreSecondsPerRadian + _drive.DampingNewtonMetreSecondsPerRadian) / _inertia);
+        return Math.Max(Math.Sqrt(field / _inertia), (_motor.ViscousNewtonMetreSecondsPerRadian + _damping) / _inertia);
     }
 
     private readonly record struct RunUp(double Speed, double Seconds)

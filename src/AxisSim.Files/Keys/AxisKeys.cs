@@ -46,8 +46,9 @@ internal static class AxisKeys
         Number($"{s}.microsteps", KeyKind.WholeNumber, null, "64", DriveBounds.Microsteps, "Microsteps per full step."),
         Given($"{s}.changeover", Dimension.AxisOrMotorRate, "never", "400 rpm", DriveBounds.Changeover, "Speed above which the drive full-steps. deg/s, arcmin/s, arcsec/s and x sidereal are at the axis; rpm, rev/s, rad/s and steps/s at the motor. \"never\": always microstep.") with { Unit = "", AlsoAllowed = "never" },
         Share($"{s}.full_step_current", "1", "0.9", DriveBounds.FullStepCurrent, "Current of each phase while full-stepping over the peak of the microstepping sine; drives differ."),
-        Given($"{s}.regulator_time", Dimension.Time, "100 us", "100 us", DriveBounds.RegulatorTime, "Time constant of the current regulator."),
-        Given($"{s}.damping", Dimension.Damping, "0 N*m*s/rad", "1e-4 N*m*s/rad", DriveBounds.Damping, "Damping torque per speed of the rotor relative to its command: what a less than ideal regulator adds."),
+        Given($"{s}.regulator_time", Dimension.Time, "40 us", "50 us", DriveBounds.RegulatorTime, "Time constant of the current regulator: one to two periods of its chopping frequency, usually 20 to 100 us."),
+        Free($"{s}.damping", Dimension.Damping, "by damping_share", "1e-4 N*m*s/rad", DriveBounds.Damping, "Damping torque per speed of the rotor relative to its command: iron loss, bearings, what the regulator leaves. Give this or damping_share."),
+        Share($"{s}.damping_share", "0.05", "0.05", DriveBounds.DampingShare, "The same as a share of the critical damping of rotor and train, without the load, on the magnetic field at the slew current; usually 0.01 to 0.3. The default is common practice, no source."),
         Free($"{s}.max_pulse_rate", Dimension.PulseRate, "no limit", "200 kHz", DriveBounds.MaximumPulseRate, "Greatest pulse rate of the controller, microsteps per second."),
     ];
 
@@ -68,7 +69,7 @@ internal static class AxisKeys
 
     private static IEnumerable<ScenarioKey> Motion(string s) =>
     [
-        Needed($"{s}.slew_rate", Dimension.AxisRate, "2.5 deg/s", AxisBounds.SlewRate, "Greatest rate of the axis."),
+        Needed($"{s}.slew_rate", Dimension.AxisRate, "2.5 deg/s", AxisBounds.SlewRate, "Greatest rate of the axis; the planned move must end within 24 h."),
         Free($"{s}.ramp_time", Dimension.Time, "give this or acceleration", "2 s", AxisBounds.RampTime, "Time from the start rate to the slew rate."),
         Free($"{s}.acceleration", Dimension.AngularAcceleration, "give this or ramp_time", "1.5 deg/s^2", AxisBounds.Acceleration, "Greatest acceleration of the axis."),
         Choice($"{s}.shape", "trapezoid", "Shape of the ramp: constant acceleration, or jerk-limited.", "trapezoid", "s-curve"),

@@ -18,7 +18,7 @@ internal static class MountKeys
     [
         Number("format", KeyKind.WholeNumber, null, "1", Bound.Whole(1, 1), "Version of the scenario format."),
         Text("name", null, "heavy reflector", "Name of the scenario."),
-        Text("description", "", "What this scenario shows.", "What it is about."),
+        Text("description", "", "What this scenario shows.", "What it is about.") with { Lines = true },
         Text("site.name", "", "Harrow Fell Observatory", "Name of the site."),
         Needed("site.latitude", Dimension.Angle, "54.4 deg", s_quarterTurn, "Latitude; negative south of the equator. The polar axis is inclined by it."),
     ];

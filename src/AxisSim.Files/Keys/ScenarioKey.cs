@@ -43,7 +43,7 @@ public sealed record ScenarioKey
         KeyKind.Ratio => $"a ratio {Bounds("")}, as a number or as teeth, \"60/12\"",
         KeyKind.Choice => string.Join(" or ", Choices.Select(choice => $"\"{choice}\"")),
         KeyKind.Flag => "true or false",
-        _ => "a text of 1 to 4000 characters in quotes",
+        _ => $"a text of 1 to 4000 characters in quotes, {(Lines ? "which may have several lines, without other" : "without")} control characters",
     };
 
     /// <summary>What kind of unit it takes, in a word or two.</summary>
@@ -77,6 +77,9 @@ public sealed record ScenarioKey
     internal double Maximum => FromSi(Bound.Greatest);
 
     internal int MultipleOf => Math.Max(1, Bound.MultipleOf);
+
+    /// <summary>Whether a text may have several lines.</summary>
+    internal bool Lines { get; init; }
 
     /// <summary>A word that is allowed besides a quantity.</summary>
     internal string? AlsoAllowed { get; init; }

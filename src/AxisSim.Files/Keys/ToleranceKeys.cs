@@ -16,6 +16,7 @@ internal static class ToleranceKeys
         Range("supply", 0.05, "Supply voltage. The default is common practice, no source."),
         Range("motor_torque", 0.1, "Torque of the motor at a current. The default is common practice, no source."),
         Range("inertia", 0.05, "Inertia about each axis. The default is common practice, no source."),
+        Range("damping", 0.5, "Damping of the rotor. The default is common practice, no source."),
         Choice("tolerances.distribution", "uniform", "How values lie within these ranges when mounts are drawn at random: all alike, or normal with the range at two standard deviations. The corners are the ends of the ranges in either case.", "uniform", "normal"),
     ];
 

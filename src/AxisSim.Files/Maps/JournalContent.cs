@@ -25,6 +25,13 @@ internal sealed class JournalContent
     public long TornBytes { get; private set; }
 
     /// <summary>Reads a journal; null with a problem. A record that is torn or whose sum is wrong ends it.</summary>
+    public static JournalContent? Read(string path, CancellationToken stop, out Problem? problem)
+    {
+        (JournalContent? content, problem) = Stoppable.Wait(path, () => (Read(path, out Problem? found), found), stop);
+        return content;
+    }
+
+    /// <summary>The same, however long it takes.</summary>
     public static JournalContent? Read(string path, out Problem? problem)
     {
         problem = null;
@@ -33,7 +40,7 @@ internal sealed class JournalContent
             using FileStream file = new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite, 1 << 16);
             return Read(file, path, out problem);
         }
-        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException or NotSupportedException)
         {
             problem = About(path, "a journal that cannot be read: " + error.Message.TrimEnd('.'), "a folder that an earlier map wrote");
             return null;
@@ -48,6 +55,13 @@ internal sealed class JournalContent
         if (first is null || JournalFrame.Header(first) is not { } header)
         {
             problem = About(path, "a file that is no journal of a map", "the journal that axissim map writes");
+            return null;
+        }
+
+        string[] texts = [header.Scenario, header.File, .. header.Settings, .. header.Notes];
+        if (texts.Any(text => PlainText.FirstStrange(text) is not null))
+        {
+            problem = About(path, "a journal whose texts hold control characters", "the journal that axissim map writes");
             return null;
         }
 

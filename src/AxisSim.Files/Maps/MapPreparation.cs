@@ -53,14 +53,14 @@ internal sealed class MapPreparation
     }
 
     /// <summary>Reads a file and two ranges; null when a problem was found, and all problems are added.</summary>
-    public static MapPreparation? Read(string file, IReadOnlyList<string> settings, (string Text, int Count) x, (string Text, int Count) y, List<Problem> problems)
+    public static MapPreparation? Read(string file, IReadOnlyList<string> settings, (string Text, int Count) x, (string Text, int Count) y, List<Problem> problems, CancellationToken stop)
     {
         RangeReader readX = new("--x", x.Text, x.Count), readY = new("--y", y.Text, y.Count);
         MapRange? first = readX.Read(), second = readY.Read();
         problems.AddRange(readX.Problems);
         problems.AddRange(readY.Problems);
         RangeChecks.Together(readX, readY, problems);
-        if (ScenarioFile.Load(file, out Problem? unreadable) is not { } text)
+        if (ScenarioFile.Load(file, stop, out Problem? unreadable) is not { } text)
         {
             problems.Add(unreadable!);
             return null;

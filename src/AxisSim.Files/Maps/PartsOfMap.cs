@@ -19,7 +19,7 @@ internal sealed class PartsOfMap
     public FirstMessage Invalid { get; } = new();
 
     /// <summary>Joins the parts in these folders; null when they do not make one whole map, and all problems are added.</summary>
-    public static PartsOfMap? Read(IReadOnlyList<string> folders, List<Problem> problems)
+    public static PartsOfMap? Read(IReadOnlyList<string> folders, List<Problem> problems, CancellationToken stop)
     {
         int before = problems.Count;
         PartsOfMap? whole = null;
@@ -34,7 +34,7 @@ internal sealed class PartsOfMap
                 continue;
             }
 
-            if (JournalContent.Read(path, out Problem? unreadable) is not { } part)
+            if (JournalContent.Read(path, stop, out Problem? unreadable) is not { } part)
             {
                 problems.Add(unreadable!);
                 continue;

@@ -94,7 +94,12 @@ internal sealed class ScenarioVariants
             declination = declinationChanges || declination is null ? ScenarioBinding.Axis(values, "declination", notes: null) : declination;
             load = loadChanges || load is null ? ScenarioBinding.Load(values) : load;
             MountSetup setup = ScenarioBinding.Setup(values, polar, declination, load);
-            SetupNet.Report(setup, document);
+            PlanChecks.Report(setup, values);
+            if (!document.Problems.HasErrors)
+            {
+                SetupNet.Report(setup, document);
+            }
+
             problem = document.Problems.HasErrors ? document.Problems.Sorted().First(found => found.Severity == ProblemSeverity.Error) : null;
             return problem is null ? setup : null;
         }

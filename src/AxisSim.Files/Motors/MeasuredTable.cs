@@ -30,9 +30,10 @@ public static class MeasuredTable
     /// <param name="path">File.</param>
     /// <param name="motor">The motor, for its rated current and steps.</param>
     /// <param name="supplyVolts">Supply voltage where the table does not tell, V.</param>
-    public static MeasuredTableResult ReadFile(string path, StepperMotor motor, double supplyVolts)
+    /// <param name="stop">Ends the waiting for a file that does not come, with an <see cref="OperationCanceledException"/>.</param>
+    public static MeasuredTableResult ReadFile(string path, StepperMotor motor, double supplyVolts, CancellationToken stop = default)
     {
-        string? text = ScenarioFile.Load(path, "table of a measured curve", "curve.csv", "the name of a file with the columns speed_rpm and torque_n_m", out Problem? problem);
+        string? text = ScenarioFile.Load(path, "table of a measured curve", "curve.csv", "the name of a file with the columns speed_rpm and torque_n_m", stop, out Problem? problem);
         return text is null ? new MeasuredTableResult([], [problem!]) : ReadText(text, path, motor, supplyVolts);
     }
 

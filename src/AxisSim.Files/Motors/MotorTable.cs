@@ -20,9 +20,11 @@ public static class MotorTable
     private const double SecondsPerDefault = 1500.0;
 
     /// <summary>Reads a file.</summary>
-    public static MotorTableResult ReadFile(string path)
+    /// <param name="path">File.</param>
+    /// <param name="stop">Ends the waiting for a file that does not come, with an <see cref="OperationCanceledException"/>.</param>
+    public static MotorTableResult ReadFile(string path, CancellationToken stop = default)
     {
-        string? text = ScenarioFile.Load(path, "table of motors", "motors.csv", "a name of a file such as catalogues/motors.csv", out Problem? problem);
+        string? text = ScenarioFile.Load(path, "table of motors", "motors.csv", "a name of a file such as catalogues/motors.csv", stop, out Problem? problem);
         return text is null ? new MotorTableResult([], [problem!]) : ReadText(text, path);
     }
 

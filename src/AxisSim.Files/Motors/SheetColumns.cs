@@ -1,6 +1,7 @@
 using System.Globalization;
 using AxisSim.Files.Keys;
 using AxisSim.Files.Scenarios;
+using AxisSim.Files.Tables;
 using AxisSim.Files.Units;
 
 namespace AxisSim.Files.Motors;
@@ -66,12 +67,18 @@ internal sealed class SheetColumns
             return null;
         }
 
-        string text = row.Fields[column.Index];
+        string text = FormulaGuard.Take(row.Fields[column.Index]);
         string? word = column.Key.Choices.FirstOrDefault(choice => string.Equals(choice, text, StringComparison.OrdinalIgnoreCase));
         if ((text.Length == 0 && column.Key.Required) || (text.Length > 0 && column.Key.Choices.Count > 0 && word is null))
         {
             string allowed = column.Key.Choices.Count > 0 ? string.Join(" or ", column.Key.Choices) : column.Key.Doc;
             Refuse(row, column.Index, text.Length == 0 ? "nothing" : $"\"{text}\"", allowed, NearestName.Of(text, column.Key.Choices) ?? "");
+            return null;
+        }
+
+        if (PlainText.FirstStrange(text) is { } strange)
+        {
+            Refuse(row, column.Index, $"\"{text}\" ({strange})", $"{column.Key.Doc}, without control characters", PlainText.Without(text));
             return null;
         }
 

@@ -6,6 +6,7 @@ internal static class Alternatives
     private static readonly (string[] One, string[] Other)[] Pairs =
     [
         (["motion.ramp_time"], ["motion.acceleration"]),
+        (["drive.damping"], ["drive.damping_share"]),
         (["worm.efficiency", "worm.back_efficiency"], ["worm.lead_angle", "worm.friction"]),
     ];
 

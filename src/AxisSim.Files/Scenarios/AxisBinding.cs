@@ -49,7 +49,8 @@ internal static class AxisBinding
             ChangeoverRadiansPerSecond = Rates.AtMotor(values, axis, $"{axis}.drive.changeover"),
             FullStepCurrentFraction = Number("full_step_current"),
             RegulatorSeconds = Number("regulator_time"),
-            DampingNewtonMetreSecondsPerRadian = Number("damping"),
+            GivenDampingNewtonMetreSecondsPerRadian = values.Maybe($"{axis}.drive.damping"),
+            DampingShare = Number("damping_share"),
             MaximumPulseRateHertz = values.Maybe($"{axis}.drive.max_pulse_rate") ?? double.PositiveInfinity,
         };
     }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Drives;
 using AxisSim.Files.Units;
 
 namespace AxisSim.Files.Scenarios;
@@ -23,6 +24,16 @@ internal static class AxisNotes
         notes.Add(double.IsInfinity(changeover)
             ? $"{axis} drive: microsteps at every speed"
             : Text($"{axis} drive: full-steps above {changeover:G4} rad/s at the motor ({changeover * 30.0 / Math.PI:G4} rpm, {steps:G4} full steps/s), {changeover / ratio * 180.0 / Math.PI:G4} deg/s at the axis"));
+        if (!values.Written($"{axis}.drive.damping") && !values.Written($"{axis}.drive.damping_share"))
+        {
+            notes.Add(Text($"{axis} drive: damping of the rotor assumed, {100.0 * model.Drive.DampingShare:G3} % of critical ({model.DampingNewtonMetreSecondsPerRadian * 1e3:G3} mN*m*s/rad); {100.0 * RotorDamping.LeastUsualShare:G3} to {100.0 * RotorDamping.MostUsualShare:G3} % is usual: give damping_share or damping if you know it"));
+        }
+
+        if (!values.Written($"{axis}.drive.regulator_time"))
+        {
+            notes.Add(Text($"{axis} drive: time constant of the current regulator assumed, {model.Drive.RegulatorSeconds * 1e6:G3} us; {ChopperDrive.LeastUsualRegulatorSeconds * 1e6:G3} to {ChopperDrive.MostUsualRegulatorSeconds * 1e6:G3} us is usual, and a longer one costs torque at speed"));
+        }
+
         if (values[$"{axis}.motion.start_rate"] is { Place: not RatePlace.Axis })
         {
             notes.Add(Text($"{axis} motion: start rate {values.EntryOf($"{axis}.motion.start_rate").Shown} at the motor is {model.Motion.StartRateRadiansPerSecond * 180.0 / Math.PI:G4} deg/s at the axis"));

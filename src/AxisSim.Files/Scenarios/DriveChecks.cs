@@ -13,6 +13,7 @@ internal static class DriveChecks
     {
         CheckCurrents(values, axis);
         CheckMotion(values, axis);
+        CheckDamping(values, axis);
         CheckPulses(values, axis);
         CheckWiring(values, axis);
         string limit = $"{axis}.drive.brake_limit";
@@ -49,7 +50,7 @@ internal static class DriveChecks
             }
             else
             {
-                values.Problems.Note(entry, Text($"{current:G4} A peak is above the rated current of {rated:G4} A: the motor heats by {current / rated * (current / rated):G3} times the rated loss"));
+                values.Problems.Note(entry, Text($"{current:G4} A peak is above the rated current of {rated:G4} A: the motor heats by {current / rated * (current / rated):G3} times the rated loss, and its torque is overstated, for the model leaves saturation of the iron out"));
             }
         }
     }
@@ -72,6 +73,16 @@ internal static class DriveChecks
         {
             Entry entry = values.EntryOf(start);
             values.Problems.Error(entry, Text($"{entry.Shown} ({Degrees(startRate):G4} deg/s at the axis, above the slew rate)"), Text($"at most the slew rate of {Degrees(values.Number(slew)):G4} deg/s"), Fix(entry, Text($"\"{Degrees(values.Number(slew)):G4} deg/s\"")));
+        }
+    }
+
+    private static void CheckDamping(ValueSet values, string axis)
+    {
+        string damping = $"{axis}.drive.damping", share = $"{axis}.drive.damping_share";
+        if (values.Written(damping) && values.Written(share))
+        {
+            Entry entry = values.EntryOf(share);
+            values.Problems.Error(entry, $"{entry.Shown} besides damping ({values.EntryOf(damping).Shown})", "damping or damping_share, one of them", "one of the two");
         }
     }
 

@@ -36,7 +36,7 @@ internal sealed record Entry(string Path, EntryKind Kind, string Text, string Fi
     {
         get
         {
-            string visible = string.Concat(Text.Select(c => char.IsControl(c) ? '\ufffd' : c));
+            string visible = PlainText.Visible(Text);
             string shortened = visible.Length > LongestShown ? visible[..LongestShown] + "..." : visible;
             return Kind is EntryKind.Text or EntryKind.Setting ? $"\"{shortened}\"" : shortened;
         }

@@ -21,9 +21,9 @@ internal static class MissingKeys
             string pattern = section.Length == 0 ? "" : ScenarioKeys.Pattern(section + ".x")[..^2];
             List<ScenarioKey> missing = [.. ScenarioKeys.InSection(pattern).Where(key => key.Required)
                 .Where(key => !document.Entries.ContainsKey(PathIn(section, key)) && !suggested.Contains(PathIn(section, key)))];
-            if (document.IsLike && section.StartsWith("declination.", StringComparison.Ordinal))
+            if (document.IsLike && section.StartsWith("declination.", StringComparison.Ordinal) && IsInUse(document, "polar", section["declination.".Length..]))
             {
-                // What the polar axis lacks too is told there.
+                // What the polar axis lacks too is told there; of a section that it does without, here.
                 missing.RemoveAll(key => !document.Entries.ContainsKey("polar" + PathIn(section, key)["declination".Length..]));
             }
 
@@ -51,13 +51,15 @@ internal static class MissingKeys
 
     private static string PathIn(string section, ScenarioKey key) => section.Length == 0 ? key.Name : $"{section}.{key.Name}";
 
+    private static bool IsInUse(ScenarioDocument document, string axis, string section) => !OptionalAxisSections.Contains(section) || document.Mentions($"{axis}.{section}");
+
     private static IEnumerable<string> InUse(ScenarioDocument document)
     {
         yield return "";
         yield return "site";
         foreach (string axis in ScenarioKeys.Axes.Where(axis => LikeAxis.Has(document, axis)))
         {
-            foreach (string section in AxisSections.Concat(OptionalAxisSections.Where(name => document.Mentions($"{axis}.{name}"))))
+            foreach (string section in AxisSections.Concat(OptionalAxisSections.Where(name => IsInUse(document, axis, name))))
             {
                 yield return $"{axis}.{section}";
             }

@@ -25,12 +25,8 @@ public enum ProblemSeverity
 public sealed record Problem(string File, int Line, int Column, string Key, string Found, string Allowed, string Fix, ProblemSeverity Severity = ProblemSeverity.Error)
 {
     /// <summary>The problem in one line: <c>file:line: key: found ...; allowed: ...; write: ...</c>.</summary>
-    public override string ToString()
-    {
-        // What is quoted from a file may hold line ends or other signs that would break up the message.
-        string line = Whole();
-        return line.Any(char.IsControl) ? string.Concat(line.Select(c => char.IsControl(c) ? '\ufffd' : c)) : line;
-    }
+    /// <remarks>What is quoted from a file may hold line ends or other signs that would break up the message.</remarks>
+    public override string ToString() => PlainText.Visible(Whole());
 
     private string Whole()
     {

@@ -37,6 +37,27 @@ public sealed record Scenario
     /// <summary>What the reader made of the figures, for people: wiring, rms currents, conversions of speeds, defaults that matter.</summary>
     public required IReadOnlyList<string> Notes { get; init; }
 
+    /// <summary>What it leaves out although hardware differs in it.</summary>
+    public IReadOnlyList<AssumedKey> Assumed { get; init; } = [];
+
     /// <summary>SHA-256 of the file's text and the settings, in lower-case hexadecimal.</summary>
     public required string Sha256 { get; init; }
+
+    /// <summary>What it was read from; null for one that was put together by hand.</summary>
+    internal ScenarioSource? Source { get; init; }
+
+    /// <summary>The same scenario with more settings laid over it, read as the command line would read them, without touching the file again.</summary>
+    /// <exception cref="InvalidOperationException">The scenario was not read from a text.</exception>
+    public ScenarioResult With(IReadOnlyList<string> settings)
+    {
+        ArgumentNullException.ThrowIfNull(settings);
+        ScenarioSource source = Source ?? throw new InvalidOperationException("only a scenario that was read from a text can be read again");
+        return ScenarioReader.ReadText(source.Text, source.File, [.. source.Settings, .. settings]);
+    }
 }
+
+/// <summary>What a scenario was read from.</summary>
+/// <param name="Text">Text of the file.</param>
+/// <param name="File">Its name, for messages.</param>
+/// <param name="Settings">Settings of the command line.</param>
+internal sealed record ScenarioSource(string Text, string File, IReadOnlyList<string> Settings);

@@ -26,6 +26,7 @@ internal static class ScenarioBinding
             DeclinationLoad = declination,
             Tolerances = ToleranceBinding.Bind(values),
             Notes = AxisNotes.Merged(notes),
+            Assumed = UsualRanges.Of(values, polarAxis, declinationAxis),
             Sha256 = "",
             Setup = Setup(values, polarAxis, declinationAxis, Load(payload, polar, declination, latitude)),
         };

@@ -10,20 +10,34 @@ internal static class ScenarioFile
     public const int GreatestBytes = 1 << 20;
 
     /// <summary>The text of a scenario; null with a problem.</summary>
-    public static string? Load(string path, out Problem? problem) =>
-        Load(path, "scenario file", "mount.toml", "axissim new " + (path.Length == 0 ? "mount.toml" : path) + " makes one to start from", out problem);
+    public static string? Load(string path, CancellationToken stop, out Problem? problem) =>
+        Load(path, "scenario file", "mount.toml", "axissim new " + (path.Length == 0 ? "mount.toml" : path) + " makes one to start from", stop, out problem);
 
     /// <summary>The text of a file of some kind; null with a problem.</summary>
     /// <param name="path">File.</param>
     /// <param name="kind">What it is: "scenario file".</param>
     /// <param name="example">A name for such a file.</param>
     /// <param name="missing">What to do where there is none.</param>
+    /// <param name="stop">Ends the waiting for a file that does not come, such as a pipe that nobody writes to.</param>
     /// <param name="problem">What stands against reading it.</param>
-    public static string? Load(string path, string kind, string example, string missing, out Problem? problem)
+    public static string? Load(string path, string kind, string example, string missing, CancellationToken stop, out Problem? problem)
+    {
+        (string? text, problem) = Stoppable.Wait(path, () => (Load(path, kind, example, missing, out Problem? found), found), stop);
+        return text;
+    }
+
+    private static string? Load(string path, string kind, string example, string missing, out Problem? problem)
     {
         problem = null;
         try
         {
+            // The name is printed, and goes into reports and documents.
+            if (PlainText.FirstStrange(path) is { } strange)
+            {
+                problem = About(path, $"a file name with {strange}", $"a {kind} whose name has no control characters", "another name for the file");
+                return null;
+            }
+
             if (Directory.Exists(path))
             {
                 problem = About(path, "a directory", "a " + kind, "the name of a file in it, such as " + Path.Combine(path, example));

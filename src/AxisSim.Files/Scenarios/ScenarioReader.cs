@@ -6,10 +6,13 @@ namespace AxisSim.Files.Scenarios;
 /// <summary>Reads scenario files: TOML with a unit at every value, checked whole before anything is computed.</summary>
 public static class ScenarioReader
 {
-    /// <summary>Reads a file; settings are the <c>key=value</c> texts of the command line's <c>--set</c>.</summary>
-    public static ScenarioResult ReadFile(string path, IReadOnlyList<string> settings)
+    /// <summary>Reads a file.</summary>
+    /// <param name="path">File.</param>
+    /// <param name="settings">The <c>key=value</c> texts of the command line's <c>--set</c>.</param>
+    /// <param name="stop">Ends the waiting for a file that does not come, with an <see cref="OperationCanceledException"/>.</param>
+    public static ScenarioResult ReadFile(string path, IReadOnlyList<string> settings, CancellationToken stop = default)
     {
-        string? text = ScenarioFile.Load(path, out Problem? problem);
+        string? text = ScenarioFile.Load(path, stop, out Problem? problem);
         return text is null ? new ScenarioResult(null, [problem!]) : ReadText(text, path, settings);
     }
 
@@ -31,11 +34,16 @@ public static class ScenarioReader
             return new ScenarioResult(null, document.Problems.Sorted());
         }
 
-        Scenario scenario = ScenarioBinding.Bind(values) with { Sha256 = Hash(text, settings) };
-        SetupNet.Report(scenario.Setup, document);
+        Scenario scenario = ScenarioBinding.Bind(values) with { Sha256 = Hash(text, settings), Source = new ScenarioSource(text, fileName, settings) };
+        PlanChecks.Report(scenario.Setup, values);
         if (!document.Problems.HasErrors)
         {
-            StepChecks.Report(scenario.Setup, document);
+            SetupNet.Report(scenario.Setup, document);
+        }
+
+        if (!document.Problems.HasErrors)
+        {
+            StepChecks.Report(scenario.Setup, values);
         }
 
         return new ScenarioResult(document.Problems.HasErrors ? null : scenario, document.Problems.Sorted());

@@ -26,6 +26,14 @@ internal static class SettingsReader
                 continue;
             }
 
+            // Whatever key it is for, the setting itself is printed and goes into reports and documents.
+            if (PlainText.FirstStrange(setting) is { } strange)
+            {
+                var whole = new Entry(path, EntryKind.Setting, setting, Source, i + 1, 0);
+                problems.Error(whole, $"{whole.Shown} ({strange})", "a setting without control characters", SettingFix(setting));
+                continue;
+            }
+
             entries.Add(new Entry(path, EntryKind.Setting, Unquoted(setting[(equals + 1)..].Trim()), Source, i + 1, 0));
         }
 
@@ -53,6 +61,8 @@ internal static class SettingsReader
             document.Entries[setting.Path] = setting;
         }
     }
+
+    private static string SettingFix(string setting) => $"{Source} \"{PlainText.Without(setting).Replace("\"", "", StringComparison.Ordinal)}\"";
 
     private static bool UnknownItem(ScenarioDocument document, Entry setting)
     {

@@ -17,6 +17,7 @@ internal static class ToleranceBinding
             SupplyShare = Share("supply"),
             MotorTorqueShare = Share("motor_torque"),
             InertiaShare = Share("inertia"),
+            DampingShare = Share("damping"),
             Distribution = values.Text("tolerances.distribution") == "normal" ? ToleranceDistribution.Normal : ToleranceDistribution.Uniform,
         };
     }

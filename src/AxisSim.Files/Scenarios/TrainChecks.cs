@@ -13,6 +13,7 @@ internal static class TrainChecks
         CheckWorm(values, axis, suggested);
         CheckDriving(values, axis);
         CheckBreakaway(values, axis);
+        CheckWhole(values, axis);
         var names = new HashSet<string>(StringComparer.Ordinal);
         foreach (string item in values.Document.ItemsOf($"{axis}.stages"))
         {
@@ -71,6 +72,12 @@ internal static class TrainChecks
         }
     }
 
+    // A grain of slack for the sum of logarithms.
+    private const double Slack = 1e-9;
+    private static readonly double LeastDecades = Math.Log10(TrainBounds.TotalReduction.Least) - Slack;
+    private static readonly double GreatestDecades = Math.Log10(TrainBounds.TotalReduction.Greatest) + Slack;
+    private static readonly double LeastEfficiencyDecades = Math.Log10(TrainBounds.StagesEfficiency.Least) - Slack;
+
     private static void CheckDriving(ValueSet values, string axis)
     {
         string lead = $"{axis}.worm.lead_angle", friction = $"{axis}.worm.friction";
@@ -88,6 +95,32 @@ internal static class TrainChecks
             values.Problems.Error(entry, $"{entry.Shown}, with which the worm drives with {percent} % only (cold grease and lead angle {values.EntryOf(lead).Shown} included)", string.Create(CultureInfo.InvariantCulture, $"friction, lead angle and cold_grease with a driving efficiency of {100.0 * TrainBounds.LeastDrivingEfficiency:0.##} % or more"), "a lower friction or cold_grease, or a greater lead_angle");
         }
     }
+
+    // Each stage may be well within its bounds and all of them together beyond any train, and beyond the numbers of a computer.
+    private static void CheckWhole(ValueSet values, string axis)
+    {
+        string[] stages = [.. values.Document.ItemsOf($"{axis}.stages").Select(stage => $"{axis}.stages.{stage}")];
+        double Decades(string stage) => Math.Log10(values[$"{stage}.ratio"].Number / values[$"{stage}.ratio"].Second);
+        double worm = Math.Log10(values.Number($"{axis}.worm.teeth") / values.Number($"{axis}.worm.starts")), all = worm + stages.Sum(Decades);
+        if (stages.Length > 0 && (all < LeastDecades || all > GreatestDecades))
+        {
+            Entry entry = values.EntryOf($"{stages.MaxBy(stage => Math.Sign(all) * Decades(stage))}.ratio");
+            values.Problems.Error(entry, $"{entry.Shown}, with which {Stages(stages.Length)} and the worm make a total reduction of {Power(all)}", string.Create(CultureInfo.InvariantCulture, $"a total reduction from {TrainBounds.TotalReduction.Least} to {TrainBounds.TotalReduction.Greatest}"), "ratios whose product with the worm's is one of a real mount");
+        }
+
+        double efficiency = stages.Sum(stage => Math.Log10(values.Number($"{stage}.efficiency")));
+        if (efficiency < LeastEfficiencyDecades)
+        {
+            Entry entry = values.EntryOf($"{stages.MinBy(stage => values.Number($"{stage}.efficiency"))}.efficiency");
+            values.Problems.Error(entry, $"{entry.Shown}, with which {Stages(stages.Length)} pass on {Power(efficiency)} of the power together", string.Create(CultureInfo.InvariantCulture, $"stages that pass on {TrainBounds.StagesEfficiency.Least} of the power or more together"), "higher efficiencies, or fewer stages");
+        }
+    }
+
+    private static string Stages(int count) => count == 1 ? "the stage" : string.Create(CultureInfo.InvariantCulture, $"the {count} stages");
+
+    private static string Power(double decades) => Math.Abs(decades) < 15.0
+        ? Math.Pow(10.0, decades).ToString("G4", CultureInfo.InvariantCulture)
+        : string.Create(CultureInfo.InvariantCulture, $"10^{decades:F0}");
 
     private static void CheckBreakaway(ValueSet values, string axis)
     {

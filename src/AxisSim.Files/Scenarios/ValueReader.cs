@@ -11,6 +11,7 @@ internal readonly record struct Refusal(string Reason, string? Fix = null);
 internal static class ValueReader
 {
     private const int LongestText = 4000;
+    private const int LongestFix = 60;
 
     /// <summary>The value, or null with the reason.</summary>
     public static Value? Read(ScenarioKey key, EntryKind kind, string text, out Refusal refusal)
@@ -145,6 +146,13 @@ internal static class ValueReader
         if (key.Kind == KeyKind.Text && ((text.Length == 0 && key.Required) || text.Length > LongestText))
         {
             refusal = new Refusal(text.Length == 0 ? "the text is empty" : "the text is too long");
+            return null;
+        }
+
+        if (PlainText.FirstStrange(text, key.Lines) is { } strange)
+        {
+            string plain = PlainText.Without(text, key.Lines).Replace("\"", "'", StringComparison.Ordinal);
+            refusal = new Refusal(strange, string.IsNullOrWhiteSpace(plain) || plain.Length > LongestFix || plain.AsSpan().IndexOfAny('\n', '\\') >= 0 ? null : $"\"{plain}\"");
             return null;
         }
 

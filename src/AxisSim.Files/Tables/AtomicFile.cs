@@ -12,8 +12,16 @@ public static class AtomicFile
     /// <summary>Writes a file by the caller's writer. Missing folders are made. Null when it worked; otherwise what went wrong, with nothing left behind.</summary>
     public static Problem? Write(string path, Action<Stream> write)
     {
-        ArgumentNullException.ThrowIfNull(path);
         ArgumentNullException.ThrowIfNull(write);
+        return Write(path, write, keep: true);
+    }
+
+    /// <summary>What stands against writing a file; null when nothing does. Nothing is left behind, no file and no folder.</summary>
+    public static Problem? Try(string path) => Write(path, _ => { }, keep: false);
+
+    private static Problem? Write(string path, Action<Stream> write, bool keep)
+    {
+        ArgumentNullException.ThrowIfNull(path);
         if (Directory.Exists(path))
         {
             return About(path, "a directory where a file was to be written", "the name of a file");
@@ -24,7 +32,13 @@ public static class AtomicFile
             return About("the file to write", "an empty name", "the name of a file");
         }
 
+        if (Path.EndsInDirectorySeparator(path))
+        {
+            return About(path, "the name of a folder", "the name of a file");
+        }
+
         string? temporary = null;
+        MadeFolders? made = null;
         try
         {
             string whole = Path.GetFullPath(path);
@@ -34,17 +48,18 @@ public static class AtomicFile
                 return About(path, $"{file}, which is a file and not a folder", "a name in a folder");
             }
 
-            Directory.CreateDirectory(folder);
-            Leftovers.Remove(folder, Path.GetFileName(whole));
-            temporary = Path.Combine(folder, Leftovers.NewName(Path.GetFileName(whole)));
-            using (FileStream stream = new(temporary, FileMode.CreateNew, FileAccess.Write, FileShare.None))
+            using FileStream stream = Begin(folder, out made);
+            temporary = stream.Name;
+            write(stream);
+            if (keep)
             {
-                write(stream);
                 stream.Flush(flushToDisk: true);
+
+                // Renamed while it is open, and so locked: nobody can take it for a leftover.
+                File.Move(temporary, whole, overwrite: true);
+                (temporary, made) = (null, null);
             }
 
-            File.Move(temporary, whole, overwrite: true);
-            temporary = null;
             return null;
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException or NotSupportedException or System.Security.SecurityException || (error is ArgumentException && temporary is null))
@@ -54,6 +69,25 @@ public static class AtomicFile
         finally
         {
             Remove(temporary);
+            made?.TakeBack();
+        }
+    }
+
+    private static FileStream Begin(string folder, out MadeFolders made)
+    {
+        const int Attempts = 3;
+        for (int attempt = 1; ; attempt++)
+        {
+            made = MadeFolders.Make(folder);
+            Leftovers.Remove(folder);
+            try
+            {
+                return Leftovers.Create(folder);
+            }
+            catch (DirectoryNotFoundException) when (attempt < Attempts)
+            {
+                // Another run found the folder empty and took it back.
+            }
         }
     }
 

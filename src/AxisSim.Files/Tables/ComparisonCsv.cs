@@ -5,7 +5,7 @@ using CsvHelper;
 
 namespace AxisSim.Files.Tables;
 
-/// <summary>Writes a comparison as CSV in SI units, the unit in each column's name; a figure that does not exist is empty.</summary>
+/// <summary>Writes a comparison as CSV in SI units, the unit in each column's name; a figure that does not exist is empty. Names are guarded (<see cref="FormulaGuard"/>).</summary>
 public static class ComparisonCsv
 {
     private static readonly CsvWriterOptions Options = CsvWriterOptions.Default with { NewLine = "\n", FormatProvider = CultureInfo.InvariantCulture };
@@ -46,8 +46,8 @@ public static class ComparisonCsv
         {
             CandidateResult result = results[i];
             csv.WriteField(result.Fate == CandidateFate.Ranked ? (i + 1).ToString(CultureInfo.InvariantCulture) : "");
-            csv.WriteField(result.Candidate.Motor.Name);
-            csv.WriteField(result.Candidate.Motor.Frame);
+            csv.WriteField(FormulaGuard.Put(result.Candidate.Motor.Name));
+            csv.WriteField(FormulaGuard.Put(result.Candidate.Motor.Frame));
             csv.WriteField(Snake(result.Fate.ToString()));
             double[] numbers = [result.Candidate.TotalReduction ?? double.NaN, result.Candidate.SupplyVolts ?? double.NaN, result.SlewSeconds, result.SettleSeconds, result.OnTargetSeconds, result.MeanWatts];
             Array.ForEach(numbers, number => Write(csv, number));

@@ -1,5 +1,6 @@
 using System.Text;
 using AxisSim.Core.Envelopes;
+using AxisSim.Core.Questions;
 
 namespace AxisSim.Files.Tables;
 
@@ -12,12 +13,12 @@ public static class EnvelopeCsv
     /// </summary>
     /// <param name="stream">Where to.</param>
     /// <param name="curves">Name and answers of each curve; all with the same ramps.</param>
-    public static void Write(Stream stream, IReadOnlyList<(string Name, IReadOnlyList<SafeRate> Rates)> curves)
+    public static void Write(Stream stream, IReadOnlyList<(string Name, IReadOnlyList<GreatestRate> Rates)> curves)
     {
         ArgumentNullException.ThrowIfNull(stream);
         ArgumentNullException.ThrowIfNull(curves);
         var columns = new List<(string, IReadOnlyList<double>)> { ("ramp_s", curves.Count == 0 ? [] : [.. curves[0].Rates.Select(rate => rate.RampSeconds)]) };
-        foreach ((string name, IReadOnlyList<SafeRate> rates) in curves)
+        foreach ((string name, IReadOnlyList<GreatestRate> rates) in curves)
         {
             string part = Plain(name);
             columns.Add(($"greatest_safe_rate_{part}_rad_per_s", [.. rates.Select(rate => rate.RateRadiansPerSecond)]));

@@ -2,37 +2,39 @@ using AxisSim.Core.Outcomes;
 
 namespace AxisSim.Files.Tables;
 
-/// <summary>Writes a trace as CSV in SI units, the unit in each column's name.</summary>
+/// <summary>Writes traces as CSV in SI units, the unit in each column's name.</summary>
 public static class TraceCsv
 {
-    /// <summary>Writes every sample of the trace.</summary>
+    /// <summary>Writes a row for each stretch of the trace: its start and end, and the least and greatest of each quantity in it.</summary>
     public static void Write(Stream stream, Trace trace)
     {
         ArgumentNullException.ThrowIfNull(stream);
         ArgumentNullException.ThrowIfNull(trace);
-        NumberColumns.Write(stream,
-        [
-            ("time_s", trace.TimeSeconds),
-            ("planned_angle_rad", trace.PlannedAngleRadians),
-            ("planned_rate_rad_per_s", trace.PlannedRateRadiansPerSecond),
-            ("actual_rate_rad_per_s", trace.ActualRateRadiansPerSecond),
-            ("motor_speed_rad_per_s", trace.MotorSpeedRadiansPerSecond),
-            ("axis_error_rad", trace.AxisErrorRadians),
-            ("payload_error_rad", trace.PayloadErrorRadians),
-            ("settle_error_rad", trace.SettleErrorRadians),
-            ("load_angle_electrical_rad", trace.LoadAngleRadians),
-            ("motor_torque_N_m", trace.MotorTorqueNewtonMetres),
-            ("needed_torque_N_m", trace.NeededTorqueNewtonMetres),
-            ("available_torque_N_m", trace.AvailableTorqueNewtonMetres),
-            ("phase_a_current_A", trace.PhaseACurrentAmperes),
-            ("phase_b_current_A", trace.PhaseBCurrentAmperes),
-            ("saturation_share", trace.SaturationShare),
-            ("bus_voltage_V", trace.BusVolts),
-            ("supply_current_A", trace.SupplyCurrentAmperes),
-            ("winding_temperature_degC", trace.WindingCelsius),
-            ("mesh_torque_N_m", trace.MeshTorqueNewtonMetres),
-            ("clutch_slip_rad", trace.ClutchSlipRadians),
-            ("full_stepping", trace.FullStepping),
-        ]);
+        NumberColumns.Write(
+            stream,
+            [
+                ("time_from_s", trace.FromSeconds),
+                ("time_to_s", trace.ToSeconds),
+                .. TraceColumn.All.SelectMany(column => column.Of(trace[column.Quantity])),
+            ]);
+    }
+
+    /// <summary>Writes a row for each step, with the time at its end.</summary>
+    public static void Write(Stream stream, StepRows rows)
+    {
+        ArgumentNullException.ThrowIfNull(stream);
+        ArgumentNullException.ThrowIfNull(rows);
+        NumberColumns.Write(stream, [("time_s", rows.TimeSeconds), .. TraceColumn.All.Select(column => (column.Single, rows[column.Quantity]))]);
+    }
+
+    /// <summary>Writes a row for each stretch of a close-up.</summary>
+    public static void Write(Stream stream, CloseUp closeUp)
+    {
+        ArgumentNullException.ThrowIfNull(stream);
+        ArgumentNullException.ThrowIfNull(closeUp);
+        TraceColumn column = TraceColumn.Of(closeUp.Quantity);
+        NumberColumns.Write(
+            stream,
+            [("time_from_s", closeUp.FromSeconds), ("time_to_s", closeUp.ToSeconds), (column.Part("least"), closeUp.Least), (column.Part("greatest"), closeUp.Greatest)]);
     }
 }

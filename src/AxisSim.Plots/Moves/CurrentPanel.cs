@@ -1,3 +1,4 @@
+using AxisSim.Core.Outcomes;
 using AxisSim.Plots.Drawing;
 using OxyPlot;
 
@@ -11,15 +12,13 @@ internal static class CurrentPanel
     /// <summary>Makes the panel.</summary>
     public static Panel Create(MoveData data)
     {
-        IReadOnlyList<double> time = data.Trace.TimeSeconds;
-        List<double> a = data.Trace.PhaseACurrentAmperes;
-        List<double> b = data.Trace.PhaseBCurrentAmperes;
-        double[] amplitude = [.. a.Zip(b, double.Hypot)];
-        PlotFrame frame = TimePanels.Frame(data, Span.Of(a, b, amplitude).Holding(0).Padded(0.1, 0.12), Height);
+        TraceRange a = data.Trace[TraceQuantity.PhaseACurrentAmperes], b = data.Trace[TraceQuantity.PhaseBCurrentAmperes];
+        Stroke amplitude = data.Stroke(TraceQuantity.CurrentAmplitudeAmperes);
+        PlotFrame frame = TimePanels.Frame(data, Span.Of(a.Least, a.Greatest, b.Least, b.Greatest, amplitude.Y).Holding(0).Padded(0.1, 0.12), Height);
         PlotModel model = Panel.NewModel(frame, "Current, A", null);
         model.Annotations.Add(Marks.Zero());
-        model.Series.Add(Marks.Band(Looks.PhaseCurrents, Decimation.Band(frame, time, a, b)));
-        model.Series.Add(Marks.Line(Looks.CurrentAmplitude, Decimation.Line(frame, time, amplitude)));
+        model.Series.Add(Marks.Band(Looks.PhaseCurrents, Decimation.Band(frame, data.Middle, a.Least, a.Greatest, b.Least, b.Greatest)));
+        model.Series.Add(Marks.Line(Looks.CurrentAmplitude, Decimation.Line(frame, amplitude.X, amplitude.Y)));
         TimePanels.MarkEvent(model, data);
         return new Panel(
             "Phase current",

@@ -16,17 +16,16 @@ internal static class ErrorPanel
     /// <summary>Makes the panel.</summary>
     public static Panel Create(MoveData data)
     {
-        Trace trace = data.Trace;
-        Span range = Span.Of(trace.AxisErrorRadians, trace.PayloadErrorRadians);
+        TraceRange axisError = data.Trace[TraceQuantity.AxisErrorRadians], payloadError = data.Trace[TraceQuantity.PayloadErrorRadians];
+        Span range = Span.Of(axisError.Least, axisError.Greatest, payloadError.Least, payloadError.Greatest);
         AngleUnit unit = AngleUnit.For(Math.Max(Math.Abs(range.From), Math.Abs(range.To)));
-        double[] axis = MoveData.Scaled(trace.AxisErrorRadians, unit.PerRadian);
-        double[] payload = MoveData.Scaled(trace.PayloadErrorRadians, unit.PerRadian);
-        bool flexible = Differs(trace.AxisErrorRadians, trace.PayloadErrorRadians);
+        Stroke axis = data.Stroke(TraceQuantity.AxisErrorRadians, unit.PerRadian), payload = data.Stroke(TraceQuantity.PayloadErrorRadians, unit.PerRadian);
+        bool flexible = Differs(axisError.Least, payloadError.Least) || Differs(axisError.Greatest, payloadError.Greatest);
 
         List<LegendEntry> legend = [new("axis", Looks.AxisError)];
-        Span y = (flexible ? Span.Of(axis, payload) : Span.Of(axis)).Holding(0);
+        Span y = (flexible ? Span.Of(axis.Y, payload.Y) : Span.Of(axis.Y)).Holding(0);
         double tolerance = (data.Outcome.Settling?.ToleranceRadians ?? 0) * unit.PerRadian;
-        double rest = Array.FindLast(payload, double.IsFinite);
+        double rest = Array.FindLast(payload.Y, double.IsFinite);
         if (tolerance > 0)
         {
             y = y.Holding(rest + tolerance).Holding(rest - tolerance);
@@ -43,10 +42,10 @@ internal static class ErrorPanel
         }
 
         model.Annotations.Add(Marks.Zero());
-        model.Series.Add(Marks.Line(Looks.AxisError, Decimation.Line(frame, trace.TimeSeconds, axis)));
+        model.Series.Add(Marks.Line(Looks.AxisError, Decimation.Line(frame, axis.X, axis.Y)));
         if (flexible)
         {
-            model.Series.Add(Marks.Line(Looks.PayloadError, Decimation.Line(frame, trace.TimeSeconds, payload)));
+            model.Series.Add(Marks.Line(Looks.PayloadError, Decimation.Line(frame, payload.X, payload.Y)));
             legend.Insert(1, new("payload", Looks.PayloadError));
         }
 
@@ -54,7 +53,7 @@ internal static class ErrorPanel
         return new Panel("Axis error, actual less planned", legend, model, Height);
     }
 
-    private static bool Differs(List<double> a, List<double> b)
+    private static bool Differs(IReadOnlyList<double> a, IReadOnlyList<double> b)
     {
         for (int i = 0; i < a.Count; i++)
         {

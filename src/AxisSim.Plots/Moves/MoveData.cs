@@ -11,49 +11,28 @@ internal sealed class MoveData
     {
         if (trace.Count == 0)
         {
-            throw new ArgumentException("The trace has no samples: there is nothing to draw. Simulate the move first.", nameof(trace));
-        }
-
-        (string Name, int Count)[] lists =
-        [
-            (nameof(trace.PlannedAngleRadians), trace.PlannedAngleRadians.Count),
-            (nameof(trace.PlannedRateRadiansPerSecond), trace.PlannedRateRadiansPerSecond.Count),
-            (nameof(trace.ActualRateRadiansPerSecond), trace.ActualRateRadiansPerSecond.Count),
-            (nameof(trace.AxisErrorRadians), trace.AxisErrorRadians.Count),
-            (nameof(trace.PayloadErrorRadians), trace.PayloadErrorRadians.Count),
-            (nameof(trace.SettleErrorRadians), trace.SettleErrorRadians.Count),
-            (nameof(trace.LoadAngleRadians), trace.LoadAngleRadians.Count),
-            (nameof(trace.MotorTorqueNewtonMetres), trace.MotorTorqueNewtonMetres.Count),
-            (nameof(trace.NeededTorqueNewtonMetres), trace.NeededTorqueNewtonMetres.Count),
-            (nameof(trace.AvailableTorqueNewtonMetres), trace.AvailableTorqueNewtonMetres.Count),
-            (nameof(trace.PhaseACurrentAmperes), trace.PhaseACurrentAmperes.Count),
-            (nameof(trace.PhaseBCurrentAmperes), trace.PhaseBCurrentAmperes.Count),
-            (nameof(trace.SaturationShare), trace.SaturationShare.Count),
-            (nameof(trace.FullStepping), trace.FullStepping.Count),
-        ];
-        foreach ((string name, int count) in lists)
-        {
-            if (count != trace.Count)
-            {
-                throw new ArgumentException($"The trace has {trace.Count} times but {count} samples of {name}: all its lists must be of one length.", nameof(trace));
-            }
+            throw new ArgumentException("The trace is empty: there is nothing to draw. Simulate the move first.", nameof(trace));
         }
 
         Trace = trace;
         Outcome = outcome;
-        Time = Span.Of(trace.TimeSeconds);
-        double way = trace.PlannedAngleRadians[^1] - trace.PlannedAngleRadians[0];
-        Direction = way < 0 ? -1.0 : 1.0;
+        Time = Span.Of(trace.FromSeconds, trace.ToSeconds);
+        Middle = [.. trace.FromSeconds.Zip(trace.ToSeconds, (from, to) => 0.5 * (from + to))];
+        TraceRange planned = trace[TraceQuantity.PlannedAngleRadians];
+        Direction = planned.Mean[^1] < planned.Mean[0] ? -1.0 : 1.0;
     }
 
-    /// <summary>The samples.</summary>
+    /// <summary>The run, stretch by stretch.</summary>
     public Trace Trace { get; }
 
-    /// <summary>What came of them.</summary>
+    /// <summary>What came of it.</summary>
     public AxisOutcome Outcome { get; }
 
     /// <summary>Range of the shared time axis, s.</summary>
     public Span Time { get; }
+
+    /// <summary>Middle of each stretch, s.</summary>
+    public double[] Middle { get; }
 
     /// <summary>1 when the axis moves towards greater angles, -1 otherwise: torques are shown along the motion.</summary>
     public double Direction { get; }
@@ -63,6 +42,9 @@ internal sealed class MoveData
         Outcome.Loss is LossOfSync loss ? ("sync lost", loss.TimeSeconds)
         : Outcome.ClutchSlipSeconds is double slip ? ("clutch slips", slip)
         : null;
+
+    /// <summary>A quantity over the whole run, times a factor.</summary>
+    public Stroke Stroke(TraceQuantity quantity, double factor = 1.0) => Moves.Stroke.Of(Trace, quantity, factor);
 
     /// <summary>Values times a factor.</summary>
     public static double[] Scaled(IReadOnlyList<double> values, double factor)

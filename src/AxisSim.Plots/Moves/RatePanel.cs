@@ -1,4 +1,5 @@
 using System.Globalization;
+using AxisSim.Core.Outcomes;
 using AxisSim.Plots.Drawing;
 using OxyPlot;
 
@@ -12,16 +13,16 @@ internal static class RatePanel
     /// <summary>Makes the panel.</summary>
     public static Panel Create(MoveData data)
     {
-        double[] planned = MoveData.Scaled(data.Trace.PlannedRateRadiansPerSecond, AngleUnit.DegreesPerRadian);
-        double[] actual = MoveData.Scaled(data.Trace.ActualRateRadiansPerSecond, AngleUnit.DegreesPerRadian);
+        Stroke planned = data.Stroke(TraceQuantity.PlannedRateRadiansPerSecond, AngleUnit.DegreesPerRadian);
+        Stroke actual = data.Stroke(TraceQuantity.ActualRateRadiansPerSecond, AngleUnit.DegreesPerRadian);
 
         // Room above the curve for the note of an event.
-        PlotFrame frame = TimePanels.Frame(data, Span.Of(planned, actual).Holding(0).Padded(0.08, data.Event is null ? 0.12 : 0.3), Height);
+        PlotFrame frame = TimePanels.Frame(data, Span.Of(planned.Y, actual.Y).Holding(0).Padded(0.08, data.Event is null ? 0.12 : 0.3), Height);
         PlotModel model = Panel.NewModel(frame, "Rate, deg/s", null);
         model.Annotations.Add(Marks.Zero());
 
         // The plan on top: a light dashed line shows on the black one where both agree, and on its vibration.
-        List<DataPoint> did = Decimation.Line(frame, data.Trace.TimeSeconds, actual), plan = Decimation.Line(frame, data.Trace.TimeSeconds, planned);
+        List<DataPoint> did = Decimation.Line(frame, actual.X, actual.Y), plan = Decimation.Line(frame, planned.X, planned.Y);
         model.Series.Add(Marks.Line(Looks.ActualRate, did));
         model.Series.Add(Marks.Line(Looks.PlannedRate, plan));
         TimePanels.MarkEvent(model, data);

@@ -1,3 +1,4 @@
+using AxisSim.Core.Outcomes;
 using AxisSim.Plots.Drawing;
 using OxyPlot;
 
@@ -11,12 +12,11 @@ internal static class SaturationPanel
     /// <summary>Makes the panel.</summary>
     public static Panel Create(MoveData data)
     {
-        IReadOnlyList<double> time = data.Trace.TimeSeconds;
-        double[] percent = MoveData.Scaled(data.Trace.SaturationShare, 100.0);
+        double[] percent = MoveData.Scaled(data.Trace[TraceQuantity.Saturated].Mean, 100.0);
         double[] zero = new double[percent.Length];
         PlotFrame frame = TimePanels.Frame(data, new Span(0, 105), Height);
         PlotModel model = Panel.NewModel(frame, "Share, %", null);
-        model.Series.Add(Marks.Band(Looks.Saturation, Decimation.Band(frame, time, percent, zero)));
+        model.Series.Add(Marks.Band(Looks.Saturation, Decimation.Band(frame, data.Middle, percent, zero)));
         TimePanels.MarkEvent(model, data);
         bool never = percent.All(share => !(share > 0));
         return new Panel(never ? "Supply saturation: none" : "Supply saturation", [new("time at the supply voltage", Looks.Saturation)], model, Height);

@@ -21,24 +21,21 @@ internal static class SettlePanel
     /// <summary>Makes the panel; null when the run ends with the slew.</summary>
     public static Panel? Create(MoveData data)
     {
-        Trace trace = data.Trace;
-        double end = data.Outcome.SlewSeconds;
-        int first = trace.TimeSeconds.FindIndex(t => t >= end);
-        int rest = trace.SettleErrorRadians.FindLastIndex(double.IsFinite);
-        if (first < 0 || rest <= first)
+        CloseUp errors = data.Trace.Settling;
+        double[] last = [.. errors.Least.Where(double.IsFinite)];
+        if (last.Length < 2)
         {
             return null;
         }
 
+        double end = data.Outcome.SlewSeconds;
         Settling? settling = data.Outcome.Settling;
-        double final = settling?.RestRadians ?? trace.SettleErrorRadians[rest];
-        double observed = trace.TimeSeconds[^1] - end;
+        double final = settling?.RestRadians ?? last[^1];
+        double observed = errors.ToSeconds[^1] - end;
         double shown = settling?.AgainstRestSeconds is double settle ? Math.Min(observed, Math.Max(LeastSeconds, 2.5 * settle)) : observed;
 
-        List<double> time = [.. trace.TimeSeconds.Skip(first).Select(t => t - end)];
-        List<double> errors = [.. trace.SettleErrorRadians.Skip(first)];
-        double[] aboutRest = [.. errors.Select(e => e - final)];
-        double largest = aboutRest.Where((e, i) => double.IsFinite(e) && time[i] <= shown).Select(Math.Abs).DefaultIfEmpty(0).Max();
+        Stroke aboutRest = Stroke.Of(errors, 1.0, final).After(end);
+        double largest = aboutRest.Y.Where((e, i) => double.IsFinite(e) && aboutRest.X[i] <= shown).Select(Math.Abs).DefaultIfEmpty(0).Max();
         double tolerance = settling?.ToleranceRadians ?? 0;
         double half = tolerance > 0 ? Math.Clamp(1.15 * largest, LeastTolerances * tolerance, MostTolerances * tolerance) : Math.Max(1.15 * largest, 1e-9);
         AngleUnit unit = AngleUnit.For(half);
@@ -57,10 +54,11 @@ internal static class SettlePanel
         }
 
         model.Annotations.Add(Marks.Zero());
-        List<DataPoint> about = Decimation.Line(frame, time, MoveData.Scaled(aboutRest, unit.PerRadian)), command = [];
+        List<DataPoint> about = Decimation.Line(frame, aboutRest.X, MoveData.Scaled(aboutRest.Y, unit.PerRadian)), command = [];
         if (offset != 0)
         {
-            command = Decimation.Line(frame, time, MoveData.Scaled(errors, unit.PerRadian));
+            Stroke aboutCommand = Stroke.Of(errors, unit.PerRadian).After(end);
+            command = Decimation.Line(frame, aboutCommand.X, aboutCommand.Y);
             model.Series.Add(Marks.Line(Looks.CommandError, command));
             legend.Insert(1, new("about the command", Looks.CommandError));
         }

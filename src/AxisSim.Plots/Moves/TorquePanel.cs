@@ -1,3 +1,4 @@
+using AxisSim.Core.Outcomes;
 using AxisSim.Plots.Drawing;
 using OxyPlot;
 
@@ -11,11 +12,10 @@ internal static class TorquePanel
     /// <summary>Makes the panel.</summary>
     public static Panel Create(MoveData data)
     {
-        IReadOnlyList<double> time = data.Trace.TimeSeconds;
-        double[] needed = MoveData.Scaled(data.Trace.NeededTorqueNewtonMetres, data.Direction);
-        double[] delivered = MoveData.Scaled(data.Trace.MotorTorqueNewtonMetres, data.Direction);
-        double[] available = [.. data.Trace.AvailableTorqueNewtonMetres.Select(Math.Abs)];
-        PlotFrame frame = TimePanels.Frame(data, Span.Of(needed, available, delivered).Holding(0).Padded(0.06, 0.1), Height);
+        TraceRange motor = data.Trace[TraceQuantity.MotorTorqueNewtonMetres];
+        double[] least = MoveData.Scaled(motor.Least, data.Direction), greatest = MoveData.Scaled(motor.Greatest, data.Direction);
+        Stroke needed = data.Stroke(TraceQuantity.NeededTorqueNewtonMetres, data.Direction), available = data.Stroke(TraceQuantity.AvailableTorqueNewtonMetres);
+        PlotFrame frame = TimePanels.Frame(data, Span.Of(needed.Y, available.Y, least, greatest).Holding(0).Padded(0.06, 0.1), Height);
         PlotModel model = Panel.NewModel(frame, "Torque, N m", null);
         List<LegendEntry> legend =
         [
@@ -42,17 +42,16 @@ internal static class TorquePanel
         }
 
         model.Annotations.Add(Marks.Zero());
-        model.Series.Add(Marks.Band(Looks.DeliveredTorque, Decimation.Band(frame, time, delivered)));
-        model.Series.Add(Marks.Line(Looks.AvailableTorque, Decimation.Line(frame, time, available)));
-        model.Series.Add(Marks.Line(Looks.NeededTorque, Decimation.Line(frame, time, needed)));
+        model.Series.Add(Marks.Band(Looks.DeliveredTorque, Decimation.Band(frame, data.Middle, least, greatest)));
+        model.Series.Add(Marks.Line(Looks.AvailableTorque, Decimation.Line(frame, available.X, available.Y)));
+        model.Series.Add(Marks.Line(Looks.NeededTorque, Decimation.Line(frame, needed.X, needed.Y)));
         TimePanels.MarkEvent(model, data);
         return new Panel("Motor shaft torque", legend, model, Height);
     }
 
     private static IEnumerable<(double From, double To)> FullStepTimes(MoveData data)
     {
-        List<double> time = data.Trace.TimeSeconds;
-        List<double> mode = data.Trace.FullStepping;
+        IReadOnlyList<double> mode = data.Trace[TraceQuantity.FullStepping].Greatest;
         int start = -1;
         for (int i = 0; i <= mode.Count; i++)
         {
@@ -63,7 +62,7 @@ internal static class TorquePanel
             }
             else if (!on && start >= 0)
             {
-                yield return (time[start], time[Math.Min(i, time.Count - 1)]);
+                yield return (data.Trace.FromSeconds[start], data.Trace.ToSeconds[i - 1]);
                 start = -1;
             }
         }

@@ -15,7 +15,6 @@ internal static class SettingRows
     private const int ReductionDigits = 9;
 
     /// <summary>Load factor below which the margin is called thin: 30 % to spare are common practice.</summary>
-    public const double ThinLoadFactor = 1.3;
 
     /// <summary>The groups in the order in which set-up asks for them.</summary>
     public static IReadOnlyList<SheetGroup> Of(IReadOnlyList<SheetAxis> axes)
@@ -118,7 +117,7 @@ internal static class SettingRows
     {
         null => "none: it fails",
         { AtLeast: true } factor => $"at least {Say.Number(factor.Value)}",
-        { Value: < ThinLoadFactor } factor => $"{Say.Number(factor.Value)}: thin",
+        { IsThin: true } factor => $"{Say.Number(factor.Value)}: thin",
         { } factor => Say.Number(factor.Value),
     };
 

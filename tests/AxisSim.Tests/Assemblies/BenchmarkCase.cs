@@ -36,6 +36,8 @@ internal static class BenchmarkCase
         HoldingCurrentAmperes = 1.5,
         MicrostepsPerFullStep = 64,
         ChangeoverRadiansPerSecond = 20.0,
+        RegulatorSeconds = 100e-6,
+        GivenDampingNewtonMetreSecondsPerRadian = 0.0,
     };
 
     /// <summary>The axis; a fine microstep stands for an unquantised command.</summary>

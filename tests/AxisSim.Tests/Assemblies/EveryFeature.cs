@@ -52,7 +52,7 @@ internal static class EveryFeature
             BrakeLimitVolts = 30.0,
             TrackingCurrentAmperes = 1.0,
             HoldingCurrentAmperes = 0.7,
-            DampingNewtonMetreSecondsPerRadian = 1e-4,
+            GivenDampingNewtonMetreSecondsPerRadian = 1e-4,
             FullStepCurrentFraction = 0.9,
         },
         Train = new GearTrain

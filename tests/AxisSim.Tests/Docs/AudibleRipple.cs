@@ -13,16 +13,17 @@ internal static class AudibleRipple
     /// <summary>Samples of the window: 6.6 s at 50 us, so that lines of the step rate stand clear of each other.</summary>
     private const int Samples = 1 << 17;
 
-    /// <summary>Root mean square of the torque within the band, N m, from a full trace over a window that begins at a time.</summary>
-    public static double RootMeanSquare(Trace trace, double stepSeconds, double fromSeconds)
+    /// <summary>Root mean square of the torque within the band, N m, from every step over a window that begins at a time.</summary>
+    public static double RootMeanSquare(StepRows steps, double stepSeconds, double fromSeconds)
     {
         int start = (int)Math.Round(fromSeconds / stepSeconds);
         double[] window = Window.HannPeriodic(Samples);
-        double mean = trace.MotorTorqueNewtonMetres.Skip(start).Take(Samples).Average();
+        IReadOnlyList<double> torque = steps[TraceQuantity.MotorTorqueNewtonMetres];
+        double mean = torque.Skip(start).Take(Samples).Average();
         double[] data = new double[Samples + 2];
         for (int i = 0; i < Samples; i++)
         {
-            data[i] = window[i] * (trace.MotorTorqueNewtonMetres[start + i] - mean);
+            data[i] = window[i] * (torque[start + i] - mean);
         }
 
         Fourier.ForwardReal(data, Samples, FourierOptions.Matlab);

@@ -53,13 +53,13 @@ public sealed class CommonPracticeTests
     [InlineData("counterweight.distance=0.449 m")]
     public void A_longer_ramp_and_better_balance_cure_the_stall_of_the_demo(string setting)
     {
-        Assert.Equal(Verdict.Stalls, Shipped.Polar("heavy-reflector-stalls", explain: false, full: false).Outcome.Verdict);
-        Assert.Equal(Verdict.Arrives, Shipped.Polar("heavy-reflector-stalls", explain: false, full: false, setting).Outcome.Verdict);
+        Assert.Equal(Verdict.Stalls, Shipped.Polar("heavy-reflector-stalls", explain: false).Outcome.Verdict);
+        Assert.Equal(Verdict.Arrives, Shipped.Polar("heavy-reflector-stalls", explain: false, setting).Outcome.Verdict);
     }
 
     private static AxisOutcome Run(string changeover, string[] settings)
     {
-        AxisResult result = Shipped.Polar("nominal-opposing", explain: false, full: false, [.. settings, $"polar.drive.changeover={changeover}"]);
+        AxisResult result = Shipped.Polar("nominal-opposing", explain: false, [.. settings, $"polar.drive.changeover={changeover}"]);
         return result.Outcome;
     }
 }

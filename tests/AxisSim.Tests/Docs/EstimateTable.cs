@@ -36,7 +36,7 @@ internal static class EstimateTable
         new("nominal-opposing", 0, 2.57, 0.8, 720 * 0.45, 355),
     ];
 
-    private static readonly Lazy<IReadOnlyList<AxisResult>> s_results = new(() => [.. Estimates.Select(estimate => Shipped.Polar(estimate.Scenario, explain: true, full: false))]);
+    private static readonly Lazy<IReadOnlyList<AxisResult>> s_results = new(() => [.. Estimates.Select(estimate => Shipped.Polar(estimate.Scenario, explain: true))]);
 
     public static IReadOnlyList<AxisResult> Results => s_results.Value;
 

@@ -34,8 +34,8 @@ public sealed class EstimateTests
         const double MotorHas = 0.161 * 67.3;
         // Half a period of the rigid load, 43 ms, after breaking loose at 20 ms, and a little for the bending tube.
         const double FirstSwingSeconds = 0.08;
-        AxisResult strong = Shipped.Polar("heavy-reflector-stalls", explain: false, full: true, "polar.motor.holding_torque=0.52 N*m");
+        (AxisResult strong, StepRows steps) = Shipped.PolarSteps("heavy-reflector-stalls", explain: false, "polar.motor.holding_torque=0.52 N*m");
         Assert.Null(strong.Outcome.Loss);
-        Assert.InRange(RampTable.Peak(strong, FirstSwingSeconds), MotorHas, Undamped);
+        Assert.InRange(RampTable.Peak(steps, FirstSwingSeconds), MotorHas, Undamped);
     }
 }

@@ -69,22 +69,22 @@ internal static class LessonTable
         var lightLaw = new ReductionLaw(light, MountAxis.Polar, Margin);
         ReductionWindow window = ReductionWindow.Of(heavy, MountAxis.Polar, Margin);
         AxisModel model = heavy.Axis(MountAxis.Polar);
-        const double rate = 16.7 * Degree, ratio = 216.0;
+        const double rate = 17.7 * Degree, ratio = 216.0;
         double speed = rate * ratio;
-        double pullOut = (1.0 - Margin) * PullOutLaw.OnDrive(model.Motor, model.Drive, false, model.Drive.SupplyVolts, speed);
+        double pullOut = PullOutLaw.OnDrive(model.Motor, model.Drive, false, model.Drive.SupplyVolts, speed) / (1.0 + Margin);
         return
         [
             new(1, "match without load and loss, sqrt(7.16/3.8e-6)", Math.Sqrt(7.16 / 3.8e-6), heavyLaw.Match.TextbookRatio, "", "sqrt(7.16/3.8e-6) = 1373"),
-            new(1, "match with 1.76 N m and 40 % efficiency", 38.6 + Math.Sqrt((38.6 * 38.6) + (7.01 / (0.403 * 3.8e-6))), heavyLaw.Match.OptimumRatio, "", "38.6 + sqrt(38.6^2 + 7.01/(0.403 x 3.8e-6)) = 2178"),
-            new(2, "greatest acceleration at 216", (9.84 - 1.76) / (0.071 + 7.01) / Degree, heavyLaw.Match.Acceleration(ratio) / Degree, "deg/s^2", "8.08/7.08 = 1.14 rad/s^2 = 65"),
-            new(2, "share of it that is asked for", 100.0 * 2.67 / 65.4, 100.0 * model.Motion.PeakAcceleration / heavyLaw.Match.Acceleration(ratio), "%", "The file asks for 2.67 deg/s^2, 4.1"),
+            new(1, "match with 1.76 N m and 40 % efficiency", 35.3 + Math.Sqrt((35.3 * 35.3) + (7.01 / (0.403 * 3.8e-6))), heavyLaw.Match.OptimumRatio, "", "35.3 + sqrt(35.3^2 + 7.01/(0.403 x 3.8e-6)) = 2175"),
+            new(2, "greatest acceleration at 216", (10.78 - 1.76) / (0.071 + 7.01) / Degree, heavyLaw.Match.Acceleration(ratio) / Degree, "deg/s^2", "9.02/7.08 = 1.27 rad/s^2 = 73"),
+            new(2, "share of it that is asked for", 100.0 * 2.67 / 73.0, 100.0 * model.Motion.PeakAcceleration / heavyLaw.Match.Acceleration(ratio), "%", "The file asks for 2.67 deg/s^2, 3.66"),
             new(3, "friction lag at 216", (0.0138 + 0.004) / 0.1655 / 100.0 / 216.0 / Arcsecond, heavyLaw.FrictionLag(216.0) / Arcsecond, "arcsec", "over 100 teeth and 216: 5.0 urad or 1.03"),
             new(3, "friction lag at 108", (0.0276 + 0.004) / 0.1655 / 100.0 / 108.0 / Arcsecond, heavyLaw.FrictionLag(108.0) / Arcsecond, "arcsec", "At 108 it is 3.65"),
             new(4, "reduction up to which 3 deg/s can be pulsed", 100e3 / 64.0 / 400.0 * 360.0 / 3.0, window.MostByPulses, "", "3 deg/s is 1/120 turn a second, so 469"),
-            new(4, "torque at 16.7 deg/s, less 30 %", 0.7 * ((0.1838 * 16.3 / 44.2) - (0.0338 * 63.0 * 3.3 / 1954.0) - 0.0046) * 1000.0, pullOut * 1000.0, "mN m", "less the motor's own friction 0.0046, less 30 %: 41.7"),
-            new(4, "torque needed there, at the end of the ramp", ((1.81 + (7.08 * 0.259)) / 87.1) * 1000.0, Need(heavyLaw, rate, ratio) * 1000.0, "mN m", "= 3.64 N m, over 87.1: 41.8"),
-            new(5, "match of the light refractor", 2.97 + Math.Sqrt((2.97 * 2.97) + (0.652 / (0.407 * 2.6e-5))), lightLaw.Match.OptimumRatio, "", "2.97 + sqrt(2.97^2 + 0.652/(0.407 x 2.6e-5)) = 251"),
-            new(5, "its acceleration at 720, of the greatest", 100.0 * 1470.0 / 2360.0, 100.0 * lightLaw.Match.Acceleration(720.0) / lightLaw.Match.Acceleration(lightLaw.Match.OptimumRatio), "%", "1470 of 2360 deg/s^2 are left there, 62"),
+            new(4, "torque at 17.7 deg/s, over 1.3", ((0.1838 * 16.3 / 46.8) - (0.0338 * 66.7 * 3.3 / 2190.0) - 0.0046) / 1.3 * 1000.0, pullOut * 1000.0, "mN m", "less the motor's own friction 0.0046, over 1.3: 43.0"),
+            new(4, "torque needed there, at the end of the ramp", ((1.81 + (7.08 * 0.2745)) / 87.1) * 1000.0, Need(heavyLaw, rate, ratio) * 1000.0, "mN m", "= 3.75 N m, over 87.1: 43.1"),
+            new(5, "match of the light refractor", 2.70 + Math.Sqrt((2.70 * 2.70) + (0.652 / (0.407 * 2.6e-5))), lightLaw.Match.OptimumRatio, "", "2.70 + sqrt(2.70^2 + 0.652/(0.407 x 2.6e-5)) = 251"),
+            new(5, "its acceleration at 720, of the greatest", 100.0 * 1614.0 / 2599.0, 100.0 * lightLaw.Match.Acceleration(720.0) / lightLaw.Match.Acceleration(lightLaw.Match.OptimumRatio), "%", "1614 of 2599 deg/s^2 are left there, 62"),
         ];
     }
 
@@ -99,7 +99,7 @@ internal static class LessonTable
         return (asked - none) / (one - none);
     }
 
-    private static string Percent(double share) => string.Create(CultureInfo.InvariantCulture, $"{100.0 * share:G2} %");
+    private static string Percent(double share) => string.Create(CultureInfo.InvariantCulture, $"{(share >= 1.0 ? (100.0 * share).ToString("0", CultureInfo.InvariantCulture) : (100.0 * share).ToString("G2", CultureInfo.InvariantCulture))} %");
 
     private static string Digits(double value) => value >= 100.0 ? value.ToString("0", CultureInfo.InvariantCulture) : value.ToString("G3", CultureInfo.InvariantCulture);
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Reductions;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
@@ -40,7 +41,7 @@ public sealed class LessonTests
     public void On_the_benchmark_mount_full_stepping_binds_far_below_paper()
     {
         ReductionResult result = ReductionStudy.Run(Shipped.Read("nominal").Setup, MountAxis.Polar, new ReductionOptions { TotalRatios = [] });
-        Assert.Equal(ReductionBound.FullStepping, result.Own.Bound);
+        Assert.Equal(Limit.Swings, result.Own.Bound);
         Assert.InRange(result.Own.SafeRateRadiansPerSecond / result.Own.Facts.RateRadiansPerSecond, 0.0, 0.25);
     }
 
@@ -50,7 +51,7 @@ public sealed class LessonTests
     [InlineData("1.1", true)]
     public void The_heavy_reflector_settles_where_friction_lag_is_within_the_band(string stage, bool settles)
     {
-        AxisResult move = Shipped.Polar("heavy-reflector", explain: false, full: false, $"polar.stages.belt.ratio={stage}");
+        AxisResult move = Shipped.Polar("heavy-reflector", explain: false, $"polar.stages.belt.ratio={stage}");
         double lag = new ReductionLaw(Shipped.Read("heavy-reflector").Setup, MountAxis.Polar, 0.0).FrictionLag(move.Outcome.Facts.TotalReduction);
         Assert.Equal(settles, lag <= move.Outcome.Settling!.ToleranceRadians);
         Assert.Equal(settles ? Verdict.Arrives : Verdict.DoesNotSettle, move.Outcome.Verdict);

@@ -15,16 +15,16 @@ internal static class RampTable
         (0.4, "trapezoid"), (0.4, "s-curve"), (0.6, "trapezoid"), (0.6, "s-curve"), (0.8, "trapezoid"), (0.8, "s-curve"), (1.3, "trapezoid"), (1.3, "s-curve"), (2.0, "trapezoid"),
     ];
 
-    private static AxisResult Run(double ramp, string shape) => Shipped.Polar(
-        "heavy-reflector-stalls", explain: true, full: true, string.Create(CultureInfo.InvariantCulture, $"polar.motion.ramp_time={ramp} s"), $"polar.motion.shape={shape}");
+    private static (AxisResult Result, StepRows Steps) Run(double ramp, string shape) => Shipped.PolarSteps(
+        "heavy-reflector-stalls", explain: true, string.Create(CultureInfo.InvariantCulture, $"polar.motion.ramp_time={ramp} s"), $"polar.motion.shape={shape}");
 
     /// <summary>Greatest torque in the worm mesh from the start until sync is lost, or until the swing at the end of the ramp is over, N m.</summary>
-    private static double SwingPeak(AxisResult result, double ramp) =>
-        Peak(result, result.Outcome.Loss?.TimeSeconds ?? (ramp + SwingSeconds));
+    private static double SwingPeak(AxisResult result, StepRows steps, double ramp) =>
+        Peak(steps, result.Outcome.Loss?.TimeSeconds ?? (ramp + SwingSeconds));
 
     /// <summary>Greatest torque in the worm mesh up to a time, N m.</summary>
-    public static double Peak(AxisResult result, double end) =>
-        result.Trace.MeshTorqueNewtonMetres.Zip(result.Trace.TimeSeconds).Where(sample => sample.Second <= end).Max(sample => Math.Abs(sample.First));
+    public static double Peak(StepRows steps, double end) =>
+        steps[TraceQuantity.MeshTorqueNewtonMetres].Zip(steps.TimeSeconds).Where(sample => sample.Second <= end).Max(sample => Math.Abs(sample.First));
 
     public static string Markdown()
     {
@@ -32,9 +32,9 @@ internal static class RampTable
         text.Append("| ramp | shape | greatest acceleration, deg/s^2 | greatest torque in the worm while speeding up, N m | least margin | verdict |\n|---|---|---|---|---|---|\n");
         foreach ((double ramp, string shape) in s_ramps)
         {
-            AxisResult result = Run(ramp, shape);
+            (AxisResult result, StepRows steps) = Run(ramp, shape);
             double acceleration = result.Outcome.Facts.AccelerationRadiansPerSecondSquared * 180.0 / Math.PI;
-            text.Append(CultureInfo.InvariantCulture, $"| {ramp:0.0} s | {shape} | {acceleration:0.0} | {SwingPeak(result, ramp):0.0} | {100.0 * result.Outcome.Margin.Value:0.0} % | {EstimateTable.Words(result.Outcome)} |\n");
+            text.Append(CultureInfo.InvariantCulture, $"| {ramp:0.0} s | {shape} | {acceleration:0.0} | {SwingPeak(result, steps, ramp):0.0} | {100.0 * result.Outcome.Margin.Value:0.0} % | {EstimateTable.Words(result.Outcome)} |\n");
         }
 
         return text.ToString();

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Studies;
 
 namespace AxisSim.Tests.Docs;
@@ -19,9 +20,9 @@ internal static class RippleTable
 
     public static double Ripple(string changeover, string[] settings)
     {
-        AxisResult result = Shipped.Polar("nominal-opposing", explain: false, full: true, [.. settings, $"polar.drive.changeover={changeover}"]);
+        (AxisResult result, StepRows steps) = Shipped.PolarSteps("nominal-opposing", explain: false, [.. settings, $"polar.drive.changeover={changeover}"]);
         Assert.Null(result.Outcome.Loss);
-        return AudibleRipple.RootMeanSquare(result.Trace, result.Step.StepSeconds, FromSeconds);
+        return AudibleRipple.RootMeanSquare(steps, result.Step.StepSeconds, FromSeconds);
     }
 
     private static string Ratio(double ratio) => ratio > 100.0 ? "over 100" : ratio.ToString("0.0", CultureInfo.InvariantCulture);

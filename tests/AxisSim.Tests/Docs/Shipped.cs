@@ -1,3 +1,4 @@
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
 using AxisSim.Files.Scenarios;
@@ -14,6 +15,13 @@ internal static class Shipped
         return result.Scenario;
     }
 
-    public static AxisResult Polar(string name, bool explain, bool full, params string[] settings) =>
-        MoveStudy.Run(Read(name, settings).Setup, MountAxis.Polar, new MoveOptions { Explain = explain, FullTrace = full });
+    public static AxisResult Polar(string name, bool explain, params string[] settings) =>
+        MoveStudy.Run(Read(name, settings).Setup, MountAxis.Polar, new MoveOptions { Explain = explain });
+
+    /// <summary>The same with every step.</summary>
+    public static (AxisResult Result, StepRows Steps) PolarSteps(string name, bool explain, params string[] settings)
+    {
+        var steps = new StepRows();
+        return (MoveStudy.Run(Read(name, settings).Setup, MountAxis.Polar, new MoveOptions { Explain = explain, EveryStep = steps }), steps);
+    }
 }

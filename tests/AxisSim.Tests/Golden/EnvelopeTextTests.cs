@@ -1,7 +1,8 @@
-using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Envelopes;
+using AxisSim.Cli.Text;
 using AxisSim.Core.Batches;
 using AxisSim.Core.Envelopes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Tests.Golden;
@@ -18,8 +19,8 @@ public sealed class EnvelopeTextTests
     public void Three_masses_of_which_one_never_arrives(string culture) => Check("envelope-masses.txt", culture,
     [
         Report(MountAxis.Polar, 5.0, Fails(0.4, 3.56), [
-            new("8 kg", "payload.tube.mass=8 kg", [Fails(0.1, 1.2), Fails(0.4, 4.62), Ends(1.6, 6.5, EnvelopeLimit.PulseRate)]),
-            new("10 kg", "payload.tube.mass=10 kg", [Fails(0.1, 0.88), Fails(0.4, 3.56) with { Island = new RateIsland(4.1 * Degree, 4.9 * Degree) }, Fails(1.6, 6.3)]),
+            new("8 kg", "payload.tube.mass=8 kg", [Fails(0.1, 1.2), Fails(0.4, 4.62), Ends(1.6, 6.5, Limit.PulseRate)]),
+            new("10 kg", "payload.tube.mass=10 kg", [Fails(0.1, 0.88), Fails(0.4, 3.56) with { Island = new RateStretch(4.1 * Degree, 4.9 * Degree) }, Fails(1.6, 6.3)]),
             new("12 kg", "payload.tube.mass=12 kg", [None(0.1), None(0.4), Fails(1.6, 2.0) with { Failure = BatchEnd.ClutchSlips }]),
         ]),
     ]);
@@ -28,20 +29,20 @@ public sealed class EnvelopeTextTests
     [MemberData(nameof(Names))]
     public void Two_axes_with_room_and_little_room(string culture) => Check("envelope-axes.txt", culture,
     [
-        Report(MountAxis.Polar, 3.0, Fails(1.5, 3.2), [new("this scenario", null, [Fails(0.5, 2.1), Fails(1.5, 3.2), Ends(20.0, 4.5, EnvelopeLimit.MoveLength), Ends(500.0, double.NaN, EnvelopeLimit.MoveLength) with { Tried = 0 }])]) with { Key = null },
-        Report(MountAxis.Declination, 3.0, Ends(1.5, 12.0, EnvelopeLimit.MotorSpeed), [new("this scenario", null, [Ends(1.5, 12.0, EnvelopeLimit.MotorSpeed)])]) with { Key = null },
+        Report(MountAxis.Polar, 3.0, Fails(1.5, 3.2), [new("this scenario", null, [Fails(0.5, 2.1), Fails(1.5, 3.2), Ends(20.0, 4.5, Limit.MoveLength), Ends(500.0, double.NaN, Limit.MoveLength) with { Tried = 0 }])]) with { Key = null },
+        Report(MountAxis.Declination, 3.0, Ends(1.5, 12.0, Limit.MotorSpeed), [new("this scenario", null, [Ends(1.5, 12.0, Limit.MotorSpeed)])]) with { Key = null },
     ]);
 
     [Theory]
-    [InlineData("ROOM: with", 1.0, 3.0, EnvelopeLimit.Fails)]
-    [InlineData("LITTLE ROOM: with", 2.9, 3.0, EnvelopeLimit.Fails)]
-    [InlineData("LITTLE ROOM: with", 3.0, 3.0, EnvelopeLimit.Fails)]
-    [InlineData("TOO FAST: with", 3.005, 3.0, EnvelopeLimit.Fails)]
-    [InlineData("ROOM: with", 3.005, 3.0, EnvelopeLimit.PulseRate)]
-    [InlineData("NEVER THAT FAST: with", 5.0, 3.0, EnvelopeLimit.MoveLength)]
-    public void The_verdict(string words, double asked, double safe, EnvelopeLimit limit)
+    [InlineData("ROOM: with", 1.0, 3.0, null)]
+    [InlineData("LITTLE ROOM: with", 2.9, 3.0, null)]
+    [InlineData("LITTLE ROOM: with", 3.0, 3.0, null)]
+    [InlineData("TOO FAST: with", 3.005, 3.0, null)]
+    [InlineData("ROOM: with", 3.005, 3.0, Limit.PulseRate)]
+    [InlineData("NEVER THAT FAST: with", 5.0, 3.0, Limit.MoveLength)]
+    public void The_verdict(string words, double asked, double safe, Limit? limit)
     {
-        EnvelopeReport report = Report(MountAxis.Polar, asked, limit == EnvelopeLimit.Fails ? Fails(1.0, safe) : Ends(1.0, safe, limit), []);
+        EnvelopeReport report = Report(MountAxis.Polar, asked, limit is { } end ? Ends(1.0, safe, end) : Fails(1.0, safe), []);
         Assert.StartsWith("Polar axis: " + words, EnvelopeVerdict.Of(report), StringComparison.Ordinal);
         Assert.Equal(words.StartsWith("ROOM", StringComparison.Ordinal), EnvelopeVerdict.Good(report));
     }
@@ -50,23 +51,23 @@ public sealed class EnvelopeTextTests
     public void The_verdict_without_a_safe_rate_and_without_a_rate_to_try()
     {
         Assert.Contains("NO SAFE RATE: with the ramp of 0.1 s in the file even 0.02 deg/s stalls", EnvelopeVerdict.Of(Report(MountAxis.Polar, 3.0, None(0.1), [])), StringComparison.Ordinal);
-        SafeRate untried = Ends(500.0, double.NaN, EnvelopeLimit.MoveLength) with { Tried = 0 };
+        GreatestRate untried = Ends(500.0, double.NaN, Limit.MoveLength) with { Tried = 0 };
         Assert.Contains("no rate can be tried with the ramp of 8.33 min in the file: the axis turns 90 deg", EnvelopeVerdict.Of(Report(MountAxis.Polar, 3.0, untried, [])), StringComparison.Ordinal);
     }
 
-    private static SafeRate Fails(double ramp, double rate) => Ends(ramp, rate, EnvelopeLimit.Fails) with
+    private static GreatestRate Fails(double ramp, double rate) => Ends(ramp, rate, Limit.PulseRate) with
     {
-        TopLimit = EnvelopeLimit.PulseRate, FirstFailingRadiansPerSecond = (rate + 0.02) * Degree, Failure = BatchEnd.Stalls,
+        Cap = null, FirstFailingRadiansPerSecond = (rate + 0.02) * Degree, Failure = BatchEnd.Stalls,
     };
 
-    private static SafeRate None(double ramp) => Fails(ramp, 0.0) with { RateRadiansPerSecond = double.NaN };
+    private static GreatestRate None(double ramp) => Fails(ramp, 0.0) with { RateRadiansPerSecond = double.NaN };
 
-    private static SafeRate Ends(double ramp, double rate, EnvelopeLimit limit) => new()
+    private static GreatestRate Ends(double ramp, double rate, Limit limit) => new()
     {
-        RampSeconds = ramp, RateRadiansPerSecond = rate * Degree, Limit = limit, TopRadiansPerSecond = 6.51 * Degree, TopLimit = limit, LeastTriedRadiansPerSecond = 0.54 * Degree, Tried = 40,
+        RampSeconds = ramp, RateRadiansPerSecond = rate * Degree, Cap = limit, TopRadiansPerSecond = 6.51 * Degree, TopLimit = limit, LeastTriedRadiansPerSecond = 0.54 * Degree, Tried = 40,
     };
 
-    private static EnvelopeReport Report(MountAxis axis, double asked, SafeRate own, IReadOnlyList<EnvelopeLine> lines) => new()
+    private static EnvelopeReport Report(MountAxis axis, double asked, GreatestRate own, IReadOnlyList<EnvelopeLine> lines) => new()
     {
         Axis = axis, File = "mount.toml", Settings = [], Key = "payload.tube.mass", AskedRadiansPerSecond = asked * Degree, Own = own, Lines = lines,
         ResolutionRadiansPerSecond = 0.02 * Degree, DistanceRadians = 90.0 * Degree, PulseLimitRadiansPerSecond = 6.51 * Degree,

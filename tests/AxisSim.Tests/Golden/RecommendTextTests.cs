@@ -1,7 +1,8 @@
-using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Recommend;
+using AxisSim.Cli.Text;
 using AxisSim.Core.Batches;
 using AxisSim.Core.Envelopes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Recommendations;
 using AxisSim.Core.Sky;
 using AxisSim.Tests.Unit.Recommendations;
@@ -33,17 +34,18 @@ public sealed class RecommendTextTests
         null));
 
     [Theory]
-    [InlineData(BindingConstraint.SupplyVoltage, "the supply voltage limits the torque above 2.1 deg/s")]
-    [InlineData(BindingConstraint.MotorTorque, "the torque of the motor at this current is used up")]
-    [InlineData(BindingConstraint.Resonance, "full-stepping excites a resonance")]
-    [InlineData(BindingConstraint.Clutch, "the clutch slips")]
-    [InlineData(BindingConstraint.PulseRate, "the greatest pulse rate of the controller ends the search at 6.51 deg/s")]
-    [InlineData(BindingConstraint.MoveLength, "both ramps together take the whole of the longest move")]
-    [InlineData(BindingConstraint.MotorSpeed, "less than 2 % of its holding torque")]
-    public void What_binds_in_words(BindingConstraint constraint, string words)
+    [InlineData(Limit.SupplyVoltage, "the supply voltage limits the torque above 2.1 deg/s")]
+    [InlineData(Limit.Imbalance, "lifting the heavy side")]
+    [InlineData(Limit.Combined, "several loads together")]
+    [InlineData(Limit.Swings, "makes the rotor swing until it falls out of step")]
+    [InlineData(Limit.Clutch, "the clutch slips")]
+    [InlineData(Limit.PulseRate, "the greatest pulse rate of the controller ends the search at 6.51 deg/s")]
+    [InlineData(Limit.MoveLength, "both ramps together take the whole move")]
+    [InlineData(Limit.MotorSpeed, "less than 2 % of its holding torque")]
+    public void What_binds_in_words(Limit limit, string words)
     {
         AxisRecommendation answer = Answer();
-        string text = BindingText.Of(answer with { Binding = answer.Binding! with { Constraint = constraint } }, RecommendAim.Fastest);
+        string text = BindingText.Of(answer with { Binding = answer.Binding! with { Limit = limit } }, RecommendAim.Fastest);
         Assert.Contains(words, text, StringComparison.Ordinal);
         Assert.Contains("no more than 3.42 deg/s holds", text, StringComparison.Ordinal);
     }
@@ -52,7 +54,7 @@ public sealed class RecommendTextTests
     public void Heat_binds_in_words()
     {
         AxisRecommendation answer = Answer();
-        Assert.Contains("the limit of its insulation", BindingText.Of(answer with { Binding = answer.Binding! with { Constraint = BindingConstraint.Temperature } }, RecommendAim.Fastest), StringComparison.Ordinal);
+        Assert.Contains("the limit of its insulation", BindingText.Of(answer with { Binding = answer.Binding! with { Limit = Limit.Temperature } }, RecommendAim.Fastest), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -72,11 +74,11 @@ public sealed class RecommendTextTests
             Deciding = [new LoadCase(opposed, hard)],
             Worst = new WorstCorner(hard, 1.31, 2.1, [new(ToleranceKind.Imbalance, 2.2, 2.0), new(ToleranceKind.Friction, 2.4, 1.7)], 7),
             Front = [new(Quick, 13.4, 0.9, 1.2, 55.0), Chosen, new(Slow with { SlewCurrentAmperes = 0.45 }, 40.0, 0.8, 6.0, 25.0)],
-            Verified = new Verification(193, 64, 3, 0),
+            Verified = new Verification(387, 128, 3, 0),
             Currents = new HoldingCurrents(0.585, CurrentReason.Settling, 0.0408, 0.35, CurrentReason.Resolution, 0.0, true),
-            Binding = new Binding(BindingConstraint.SupplyVoltage, new SafeRate
+            Binding = new Binding(Limit.SupplyVoltage, null, new GreatestRate
             {
-                RampSeconds = 1.2, RateRadiansPerSecond = 3.42 * Degree, Limit = EnvelopeLimit.Fails, TopRadiansPerSecond = 6.51 * Degree, TopLimit = EnvelopeLimit.PulseRate,
+                RampSeconds = 1.2, RateRadiansPerSecond = 3.42 * Degree, Cap = null, TopRadiansPerSecond = 6.51 * Degree, TopLimit = Limit.PulseRate,
             }, 2.1 * Degree),
             Sensitivities = [new(MountChange.MoreVoltage, 4.28 * Degree), new(MountChange.MoreReduction, 3.1 * Degree), new(MountChange.BetterBalance, 3.62 * Degree)],
             Probability = new StallProbability(200, 0, 1, 0.0149),
@@ -92,7 +94,7 @@ public sealed class RecommendTextTests
         return new RecommendReport
         {
             Name = "heavy reflector", File = "mount.toml", Settings = ["polar.drive.microsteps=32"], Aim = RecommendAim.Balanced, Margin = 0.3, Tolerances = new Tolerances(), Coarse = false, Together = 0,
-            Axes = [new AxisAdvice(answer, AxisSettings.Of(setup, MountAxis.Polar), setup.Polar!, run, 50e-6, 20e-6)],
+            Axes = [new Cli.Text.Recommend.AxisAdvice(answer, AxisSettings.Of(setup, MountAxis.Polar), setup.Polar!, run, 50e-6, 20e-6)],
             Recommended = answer.Chosen is { } chosen ? SettingTexts.Of(MountAxis.Polar, chosen.Settings) : [],
         };
     }

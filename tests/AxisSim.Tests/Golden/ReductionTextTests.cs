@@ -1,5 +1,6 @@
-using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Reductions;
+using AxisSim.Cli.Text;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Reductions;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
@@ -22,8 +23,8 @@ public sealed class ReductionTextTests
     [MemberData(nameof(Names))]
     public void Two_axes_above_the_match_and_without_a_rate(string culture)
     {
-        ReductionPoint above = SampleReductions.Point(720.0, ReductionBound.FullStepping) with { Shares = new TorqueShares(1e-3, -2e-3, 4e-3, 5e-3, 6e-3, 0.16) };
-        ReductionPoint none = SampleReductions.Point(216.0, ReductionBound.Friction) with { SafeRateRadiansPerSecond = double.NaN, Facts = SampleReductions.Facts(216.0) with { AccelerationRadiansPerSecondSquared = 0.0 } };
+        ReductionPoint above = SampleReductions.Point(720.0, Limit.Swings) with { Shares = new TorqueShares(1.5, 37.7, false, 1e-3, -2e-3, 4e-3, 5e-3, 6e-3, 0.16) };
+        ReductionPoint none = SampleReductions.Point(216.0, Limit.Friction) with { SafeRateRadiansPerSecond = double.NaN, Facts = SampleReductions.Facts(216.0) with { AccelerationRadiansPerSecondSquared = 0.0 } };
         Check("reduction-axes.txt", culture,
         [
             Report(SampleReductions.Result(720.0, [above]) with { Match = SampleReductions.Match with { MotorInertiaKilogramSquareMetres = 3e-4, LoadTorqueNewtonMetres = 0.5, WormShaftInertiaAtAxisKilogramSquareMetres = 0.0 }, MarginShare = 0.0 }) with { StageKey = null, MaximumPulseRateHertz = double.PositiveInfinity },
@@ -34,15 +35,15 @@ public sealed class ReductionTextTests
     [Fact]
     public void Every_bound_has_its_words_and_advice()
     {
-        foreach (ReductionBound bound in Enum.GetValues<ReductionBound>())
+        foreach (Limit bound in Enum.GetValues<Limit>())
         {
             using var writer = new StringWriter();
             ReductionPresenter.Write(new Page(writer, colour: false), [Report(SampleReductions.Result(216.0, [SampleReductions.Point(216.0, bound)]))], []);
-            Assert.Contains(ReductionVerdict.Short(bound), writer.ToString(), StringComparison.Ordinal);
+            Assert.Contains(LimitWords.Short(bound), writer.ToString(), StringComparison.Ordinal);
             Assert.Contains("What to try", writer.ToString(), StringComparison.Ordinal);
         }
 
-        Assert.Equal(Enum.GetValues<ReductionBound>().Length, Enum.GetValues<ReductionBound>().Select(ReductionVerdict.Words).Distinct().Count());
+        Assert.Equal(Enum.GetValues<Limit>().Length, Enum.GetValues<Limit>().Select(LimitWords.Noun).Distinct().Count());
     }
 
     [Theory]
@@ -50,12 +51,12 @@ public sealed class ReductionTextTests
     [InlineData(2200.0, "is about the inertia-matched one of 2186")]
     [InlineData(9000.0, "is 4.1 times the inertia-matched one of 2186")]
     public void The_place_of_the_own_reduction(double own, string words) =>
-        Assert.Contains(words, ReductionVerdict.Of(Report(SampleReductions.Result(own, [SampleReductions.Point(own, ReductionBound.Inertia)]))), StringComparison.Ordinal);
+        Assert.Contains(words, ReductionVerdict.Of(Report(SampleReductions.Result(own, [SampleReductions.Point(own, Limit.Inertia)]))), StringComparison.Ordinal);
 
     private static ReductionReport Report(ReductionResult result) => new()
     {
         Axis = MountAxis.Polar, File = "mount.toml", Settings = [], StageKey = "polar.stages.belt.ratio", SlewRateRadiansPerSecond = 3.0 * Degree,
-        AccelerationRadiansPerSecondSquared = 2.67 * Degree, RampSeconds = 1.5, ToleranceRadians = 2.0 / 3600.0 * Degree, MaximumPulseRateHertz = 100e3, SupplyVolts = 12.8, Microsteps = 64, Result = result,
+        AccelerationRadiansPerSecondSquared = 2.67 * Degree, RampSeconds = 1.5, ToleranceRadians = 2.0 / 3600.0 * Degree, MaximumPulseRateHertz = 100e3, SupplyVolts = 12.8, Microsteps = 64, FullSteps = true, Result = result,
     };
 
     private static void Check(string name, string culture, IReadOnlyList<ReductionReport> reports)

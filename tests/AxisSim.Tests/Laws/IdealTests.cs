@@ -31,7 +31,7 @@ public sealed class IdealTests
                     {
                         MicrostepsPerFullStep = g.microsteps,
                         ChangeoverRadiansPerSecond = double.PositiveInfinity,
-                        DampingNewtonMetreSecondsPerRadian = 2e-3, // something must calm the rotor; it pulls towards the plan
+                        GivenDampingNewtonMetreSecondsPerRadian = 2e-3, // something must calm the rotor; it pulls towards the plan
                     },
                     Train = BenchmarkCase.Axis.Train with { BacklashRadians = 0, Worm = new WormStage { WheelTeeth = 144, GivenDrivingEfficiency = 1.0 } },
                     Bearings = new AxisBearings(),

@@ -1,5 +1,6 @@
 using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
 using AxisSim.Files.Scenarios;
@@ -58,12 +59,12 @@ public sealed class DefaultStepTests
     {
         MountSetup setup = Setup(scenario);
         Assert.True(setup.Disturbances.SyncProbe);
-        LoadFactor edge = LoadFactorStudy.Of(setup, axis, 50e-6);
+        LoadFactor edge = MoveAnswers.Of(setup, axis, arrives: true, new QuestionOptions()).LoadFactor!;
         Assert.False(edge.AtLeast);
 
         // The study brackets the edge to 1 % and gives the lower end.
-        Assert.True(Arrival.Of(setup, axis, Fine, edge.Value * (1.0 - BoundaryShare)), $"fails at 1 us just below {edge.Value}");
-        Assert.False(Arrival.Of(setup, axis, Fine, edge.Value * 1.01 * (1.0 + BoundaryShare)), $"arrives at 1 us just above {edge.Value}");
+        Assert.True(ScalarArrival.Of(setup, axis, Fine, edge.Value * (1.0 - BoundaryShare)), $"fails at 1 us just below {edge.Value}");
+        Assert.False(ScalarArrival.Of(setup, axis, Fine, edge.Value * 1.01 * (1.0 + BoundaryShare)), $"arrives at 1 us just above {edge.Value}");
     }
 
     private static MountSetup Setup(string scenario) =>

@@ -1,5 +1,6 @@
 using AxisSim.Core.Motion;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Stepping;
 using AxisSim.Core.Studies;
@@ -16,24 +17,47 @@ public sealed class RunTests
         AxisResult one = MoveStudy.Run(setup, MountAxis.Polar, new MoveOptions());
         AxisResult two = MoveStudy.Run(setup, MountAxis.Polar, new MoveOptions());
         Assert.Equal(one.Outcome, two.Outcome);
-        Assert.Equal(one.Trace.AxisErrorRadians, two.Trace.AxisErrorRadians);
-        Assert.Equal(one.Trace.PhaseACurrentAmperes, two.Trace.PhaseACurrentAmperes);
+        Assert.Equal(one.Trace.ToSeconds, two.Trace.ToSeconds);
+        foreach (TraceQuantity quantity in Enum.GetValues<TraceQuantity>())
+        {
+            Assert.Equal(one.Trace[quantity].Least, two.Trace[quantity].Least);
+            Assert.Equal(one.Trace[quantity].Greatest, two.Trace[quantity].Greatest);
+        }
     }
 
     [Fact]
     public void AStepAllocatesNothing()
     {
-        MountSetup setup = BenchmarkCase.Slew(-4.0, probe: true);
-        var run = new MoveRun(setup, MountAxis.Polar, new MovePlan(setup), StepChoice.DefaultSeconds);
+        (MoveRun run, _) = Nominal();
         var none = default(NoObserver);
-        run.RunTo(2.5, ref none, stopWhenLost: true); // compile, and pass the changeover
+        AssertAllocatesNothing(run, ref none);
+    }
+
+    [Fact]
+    public void ARecordedStepAllocatesNothing()
+    {
+        (MoveRun run, double ratio) = Nominal();
+        var recorder = new MoveRecorder(new MoveRecord(run, ratio, 0.2, new TraceRecorder(run, ratio, _ => (0.0, 0.0), sink: null)));
+        AssertAllocatesNothing(run, ref recorder);
+    }
+
+    private static (MoveRun Run, double Ratio) Nominal()
+    {
+        MountSetup setup = BenchmarkCase.Slew(-4.0, probe: true);
+        return (new MoveRun(setup, MountAxis.Polar, new MovePlan(setup), StepChoice.DefaultSeconds), setup.Axis(MountAxis.Polar).Train.TotalRatio);
+    }
+
+    private static void AssertAllocatesNothing<TObserver>(MoveRun run, ref TObserver observer)
+        where TObserver : struct, IStepObserver
+    {
+        run.RunTo(2.5, ref observer, stopWhenLost: true); // compile, and pass the changeover
 
         // The runtime may compile a method again in the middle of a stretch and charge this thread for it, once: a step that allocates shows in every stretch.
         long least = long.MaxValue;
         for (double until = 3.0; until <= 8.0; until += 0.5)
         {
             long before = GC.GetAllocatedBytesForCurrentThread();
-            run.RunTo(until, ref none, stopWhenLost: true);
+            run.RunTo(until, ref observer, stopWhenLost: true);
             least = Math.Min(least, GC.GetAllocatedBytesForCurrentThread() - before);
         }
 
@@ -53,8 +77,8 @@ public sealed class RunTests
         Assert.Equal("axis speed", result.Broken.Quantity);
         Assert.InRange(result.Broken.TimeSeconds, 1.0, 1.002);
         Assert.InRange(result.Broken.LastGoodAxisRadians, 0.01, 0.014); // a t^2/2 = 0.0131 rad
-        Assert.NotEmpty(result.Trace.TimeSeconds); // what there is, is kept
-        Assert.True(result.Trace.TimeSeconds[^1] <= 1.002);
+        Assert.NotEmpty(result.Trace.ToSeconds); // what there is, is kept
+        Assert.True(result.Trace.ToSeconds[^1] <= 1.002);
     }
 
     [Fact]

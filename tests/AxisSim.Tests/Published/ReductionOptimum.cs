@@ -1,6 +1,8 @@
 using AxisSim.Core.Gearing;
 using AxisSim.Core.Motion;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Reductions;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
@@ -63,7 +65,7 @@ public sealed class ReductionOptimum
         string[] settings = ["polar.load.imbalance=0 N*m", "polar.stages.belt.inertia=90 g*cm^2", "polar.worm.inertia=30 g*cm^2", "polar.stages.belt.efficiency=0.97"];
         MountSetup setup = ScenarioReader.ReadFile(Repository.PathOf("scenarios", "nominal.toml"), settings).Scenario!.Setup;
         ReductionMatch match = ReductionMatch.Of(setup, MountAxis.Polar, 0.3);
-        MountSetup changed = ReductionTrain.With(setup, MountAxis.Polar, total);
+        MountSetup changed = setup.WithReduction(MountAxis.Polar, total);
         AxisModel model = changed.Polar!;
         changed = changed.With(MountAxis.Polar, model with { Motion = model.Motion with { Ramp = Ramp.OfAcceleration(match.Acceleration(total)) } });
         changed = changed with { Move = changed.Move with { FollowUp = FollowUp.Rest } };

@@ -158,7 +158,7 @@ public sealed class StepperMachines
             InductanceHenries = 1.5e-3,
             RotorInertiaKilogramSquareMetres = 4.5e-5,
         };
-        var drive = new ChopperDrive { SupplyVolts = 24, SlewCurrentAmperes = amperes, TrackingCurrentAmperes = amperes, HoldingCurrentAmperes = amperes, MicrostepsPerFullStep = 256 };
+        var drive = new ChopperDrive { SupplyVolts = 24, SlewCurrentAmperes = amperes, TrackingCurrentAmperes = amperes, HoldingCurrentAmperes = amperes, MicrostepsPerFullStep = 256, RegulatorSeconds = 100e-6 };
         return BestLag(lag =>
         {
             var command = new PhaseCommand(new MicrostepTable(256), 50, 1.0, [new DriveEvent(0, amperes, full)]);

@@ -1,5 +1,6 @@
 using AxisSim.Core.Comparisons;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Questions;
 
 namespace AxisSim.Cli.Text.Comparisons;
 
@@ -19,7 +20,7 @@ internal static class Assumptions
             ? $"Full-stepping above {Say.Number(model.Drive.ChangeoverRadiansPerSecond * model.Motor.StepsPerRevolution / (2.0 * Math.PI))} full steps a second, as in the file, whatever the motor."
             : "Microstepping at every speed, as in the file.");
         page.Item("-", report.Results.Any(result => result.Candidate.TotalReduction is not null)
-            ? $"Reduction: the worm of the file stays; {(model.Train.Stages.Count > 0 ? $"its first stage before the worm ({model.Train.Stages[0].Name}) takes the ratio needed, its efficiency, inertia and backlash as they are" : $"a belt with an efficiency of {Units.Percent(CandidateSetup.BeltEfficiency)} is put before it")}."
+            ? $"Reduction: the worm of the file stays; {(model.Train.Stages.Count > 0 ? $"the last stage before it ({model.Train.Stages[^1].Name}) takes the ratio needed, its efficiency, inertia and backlash as they are" : $"a belt with an efficiency of {Units.Percent(SetupEdits.BeltEfficiency)} is put before it")}."
             : "Gears as in the file.");
         page.Item("-", $"Rank: time until on target, then power. Too hot for the insulation class, not settling, or no safe rate puts a motor behind all others. {Simulated(report)}");
     }

@@ -29,7 +29,7 @@ internal static class ComparisonPresenter
         page.Gap();
         page.Table(["#  ", "winding, degC", "power, W", "full step, arcsec", "microstep, arcsec", "load/rotor", "worm locks"], best.Select(Figures));
         page.Gap();
-        page.Text("Power: mean from the supply over the slew, all axes. Winding: after slewing without end. Load/rotor: inertia of the load at the motor's shaft over that of the rotor, at the start; of two axes the larger.");
+        page.Text("Power: mean from the supply over the slew, all axes. Winding: its hottest, after slewing, tracking or holding without end. Load/rotor: inertia of the load at the motor's shaft over that of the rotor, at the start; of two axes the larger.");
         page.Heading(report.Winner is null ? "Why they fail" : "Why the others lose");
         Reasons(page, report, best);
         if (report.Results.Any(result => result.Fate == CandidateFate.NotSettled))

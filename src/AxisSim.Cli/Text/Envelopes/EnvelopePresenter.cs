@@ -1,5 +1,6 @@
 using AxisSim.Cli.Input;
 using AxisSim.Core.Envelopes;
+using AxisSim.Core.Questions;
 
 namespace AxisSim.Cli.Text.Envelopes;
 
@@ -56,32 +57,32 @@ internal static class EnvelopePresenter
         ]));
 
     // Why each end: without figures, for gears, microsteps and moves may differ from curve to curve.
-    private static readonly (EnvelopeLimit Limit, string Why)[] s_ends =
+    private static readonly (Limit Limit, string Why)[] s_ends =
     [
-        (EnvelopeLimit.PulseRate, "the controller cannot pulse faster"),
-        (EnvelopeLimit.MoveLength, "the two ramps together take the whole move, which never gets faster"),
-        (EnvelopeLimit.MotorSpeed, $"faster, the motor has less than {Units.Percent(EnvelopeStudy.LeastTorqueShare)} of its holding torque"),
+        (Limit.PulseRate, LimitWords.Why(Limit.PulseRate)),
+        (Limit.MoveLength, LimitWords.Why(Limit.MoveLength)),
+        (Limit.MotorSpeed, LimitWords.Why(Limit.MotorSpeed)),
     ];
 
-    private static string Cell(SafeRate rate) =>
+    private static string Cell(GreatestRate rate) =>
         (rate.Tried == 0 ? "-" : double.IsNaN(rate.RateRadiansPerSecond) ? "none" : Say.Number(Units.Degrees(rate.RateRadiansPerSecond), 4)) + Mark(rate);
 
     // One column wide for each: the numbers stay below each other.
-    private static string Mark(SafeRate rate) => rate.Tried == 0 ? "  " : rate.Limit != EnvelopeLimit.Fails ? " " + Mark(rate.Limit) : rate.Island is not null ? " i" : "  ";
+    private static string Mark(GreatestRate rate) => rate.Tried == 0 ? "  " : rate.Cap is { } cap ? " " + Mark(cap) : rate.Island is not null ? " i" : "  ";
 
-    private static string Mark(EnvelopeLimit limit) => limit switch { EnvelopeLimit.PulseRate => "p", EnvelopeLimit.MoveLength => "m", _ => "e" };
+    private static string Mark(Limit limit) => limit switch { Limit.PulseRate => "p", Limit.MoveLength => "m", _ => "e" };
 
     private static void Marks(Page page, EnvelopeReport report)
     {
-        SafeRate[] all = [.. report.Lines.SelectMany(line => line.Rates)];
+        GreatestRate[] all = [.. report.Lines.SelectMany(line => line.Rates)];
         if (all.Any(rate => Same(rate.RampSeconds, report.Own.RampSeconds)))
         {
             page.Text("* the ramp of the file.");
         }
 
-        foreach ((EnvelopeLimit limit, string why) in s_ends)
+        foreach ((Limit limit, string why) in s_ends)
         {
-            if (all.Any(rate => rate.Limit == limit))
+            if (all.Any(rate => rate.Cap == limit))
             {
                 page.Text($"{Mark(limit)} every rate tried arrives, and the search ends there: {why}.");
             }
@@ -100,13 +101,13 @@ internal static class EnvelopePresenter
 
     private static void Islands(Page page, EnvelopeReport report)
     {
-        (EnvelopeLine Line, SafeRate Rate)[] islands = [.. report.Lines.SelectMany(line => line.Rates.Where(rate => rate.Island is not null).Select(rate => (line, rate)))];
+        (EnvelopeLine Line, GreatestRate Rate)[] islands = [.. report.Lines.SelectMany(line => line.Rates.Where(rate => rate.Island is not null).Select(rate => (line, rate)))];
         if (islands.Length == 0)
         {
             return;
         }
 
-        (EnvelopeLine shown, SafeRate at) = islands[0];
+        (EnvelopeLine shown, GreatestRate at) = islands[0];
         string which = report.Lines.Count == 1 ? "" : $" and {shown.Label}";
         string range = Same(at.Island!.FromRadiansPerSecond, at.Island.ToRadiansPerSecond)
             ? $"{EnvelopeVerdict.Rate(at.Island.FromRadiansPerSecond)} arrives"
@@ -116,13 +117,13 @@ internal static class EnvelopePresenter
 
     private static string Tried(EnvelopeReport report)
     {
-        SafeRate[] all = [.. report.Lines.SelectMany(line => line.Rates).Where(rate => rate.Tried > 0)];
+        GreatestRate[] all = [.. report.Lines.SelectMany(line => line.Rates).Where(rate => rate.Tried > 0)];
         if (all.Length == 0)
         {
             return "No rate could be tried.";
         }
 
-        return $"{Say.Count(all.Sum(rate => (long)rate.Tried))} moves were run, at whole multiples of {EnvelopeVerdict.Rate(report.ResolutionRadiansPerSecond)}: evenly over what the search allows, step by step at the edge, and a dozen times below it. A band of failure that is narrower than a twelfth of the rate, or below a quarter of it, may have been stepped over.";
+        return $"{Say.Count(all.Sum(rate => (long)rate.Tried))} moves were run, at whole multiples of {EnvelopeVerdict.Rate(report.ResolutionRadiansPerSecond)}: evenly over what the search allows, step by step at the edge, and up to six times below it. A band of failure that is narrower than an eighth of the rate, or below a quarter of it, may have been stepped over.";
     }
 
     private static bool Same(double a, double b) => Math.Abs(a - b) <= 1e-9 * Math.Abs(b);

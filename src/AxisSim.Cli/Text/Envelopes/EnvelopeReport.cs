@@ -1,4 +1,5 @@
 using AxisSim.Core.Envelopes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Cli.Text.Envelopes;
@@ -7,7 +8,7 @@ namespace AxisSim.Cli.Text.Envelopes;
 /// <param name="Label">What it belongs to: "8 kg", or the scenario as it is.</param>
 /// <param name="Setting">The setting that makes it; null for the scenario as it is.</param>
 /// <param name="Rates">Answers, ramps ascending.</param>
-internal sealed record EnvelopeLine(string Label, string? Setting, IReadOnlyList<SafeRate> Rates);
+internal sealed record EnvelopeLine(string Label, string? Setting, IReadOnlyList<GreatestRate> Rates);
 
 /// <summary>The envelope of one axis.</summary>
 internal sealed record EnvelopeReport
@@ -26,7 +27,7 @@ internal sealed record EnvelopeReport
     public required double AskedRadiansPerSecond { get; init; }
 
     /// <summary>The answer for the file as it is, at its own ramp.</summary>
-    public required SafeRate Own { get; init; }
+    public required GreatestRate Own { get; init; }
 
     public required IReadOnlyList<EnvelopeLine> Lines { get; init; }
 

@@ -1,5 +1,6 @@
 using AxisSim.Core.Batches;
 using AxisSim.Core.Envelopes;
+using AxisSim.Core.Questions;
 
 namespace AxisSim.Cli.Text.Envelopes;
 
@@ -10,12 +11,12 @@ internal static class EnvelopeVerdict
     private const double LittleRoom = 0.8;
 
     /// <summary>Whether the file asks for a rate that is safe with some room.</summary>
-    public static bool Good(EnvelopeReport report) => Reaches(report) && (report.Own.Limit != EnvelopeLimit.Fails || report.AskedRadiansPerSecond <= LittleRoom * report.Own.RateRadiansPerSecond);
+    public static bool Good(EnvelopeReport report) => Reaches(report) && (report.Own.Cap is not null || report.AskedRadiansPerSecond <= LittleRoom * report.Own.RateRadiansPerSecond);
 
     /// <summary>The verdict.</summary>
     public static string Of(EnvelopeReport report)
     {
-        SafeRate own = report.Own;
+        GreatestRate own = report.Own;
         string start = $"{Say.Sentence(report.Axis.Words())}: ", ramp = Units.Time(own.RampSeconds), asked = Rate(report.AskedRadiansPerSecond);
         if (own.Tried == 0)
         {
@@ -31,23 +32,22 @@ internal static class EnvelopeVerdict
         if (Reaches(report))
         {
             string share = Units.Percent(Math.Min(1.0, report.AskedRadiansPerSecond / own.RateRadiansPerSecond));
-            return own.Limit == EnvelopeLimit.Fails
+            return own.Cap is not { } cap
                 ? start + $"{(Good(report) ? "ROOM" : "LITTLE ROOM")}: with the ramp of {ramp} in the file the greatest safe slew rate is {safe}; the file asks for {asked}, {share} of it."
-                : start + $"ROOM: with the ramp of {ramp} in the file every rate tried up to {safe} arrives, where the search ends: {Why(report, own.Limit)}. The file asks for {asked}.";
+                : start + $"ROOM: with the ramp of {ramp} in the file every rate tried up to {safe} arrives, where the search ends: {Why(report, cap)}. The file asks for {asked}.";
         }
 
-        return own.Limit == EnvelopeLimit.Fails
+        return own.Cap is not { } end
             ? start + $"TOO FAST: with the ramp of {ramp} in the file the greatest safe slew rate is {safe}; the file asks for {asked}, and {Rate(own.FirstFailingRadiansPerSecond)} {Ends(own.Failure)} already."
-            : start + $"NEVER THAT FAST: with the ramp of {ramp} in the file the move does not reach the {asked} asked for: {Why(report, own.Limit)}. Every rate tried up to {safe} arrives.";
+            : start + $"NEVER THAT FAST: with the ramp of {ramp} in the file the move does not reach the {asked} asked for: {Why(report, end)}. Every rate tried up to {safe} arrives.";
     }
 
     /// <summary>Why the search goes no further, in words that follow a colon.</summary>
-    public static string Why(EnvelopeReport report, EnvelopeLimit limit) => limit switch
+    public static string Why(EnvelopeReport report, Limit limit) => limit switch
     {
-        EnvelopeLimit.PulseRate => $"the controller cannot pulse faster than {Rate(report.PulseLimitRadiansPerSecond)}",
-        EnvelopeLimit.MoveLength => $"the axis turns {Units.Angle(report.DistanceRadians)}, and both ramps together take all of it",
-        EnvelopeLimit.MotorSpeed => $"faster, the motor has less than {Units.Percent(EnvelopeStudy.LeastTorqueShare)} of its holding torque",
-        _ => "the next rate fails",
+        Limit.PulseRate => $"the controller cannot pulse faster than {Rate(report.PulseLimitRadiansPerSecond)}",
+        Limit.MoveLength => $"the axis turns {Units.Angle(report.DistanceRadians)}, and both ramps together take all of it",
+        _ => LimitWords.Why(limit),
     };
 
     /// <summary>How a failure ends.</summary>
@@ -65,7 +65,7 @@ internal static class EnvelopeVerdict
     // A rate within one resolution of the end of the search counts as reached.
     private static bool Reaches(EnvelopeReport report)
     {
-        double slack = report.Own.Limit == EnvelopeLimit.Fails ? 1e-9 * report.AskedRadiansPerSecond : report.ResolutionRadiansPerSecond;
+        double slack = report.Own.Cap is null ? 1e-9 * report.AskedRadiansPerSecond : report.ResolutionRadiansPerSecond;
         return report.Own.RateRadiansPerSecond >= report.AskedRadiansPerSecond - slack;
     }
 }

@@ -13,7 +13,7 @@ internal static class EndText
         MapEnd.ClutchSlips => "lets the clutch slip",
         MapEnd.Stalls => "stalls",
         MapEnd.NotWorkable => "moves too fast for any time step",
-        MapEnd.Broken => "broke down in numbers",
+        MapEnd.Broken => "breaks the model down",
         MapEnd.NotValid => "is not valid",
         _ => "is not known",
     };
@@ -36,7 +36,7 @@ internal static class EndText
         MapEnd.ClutchSlips => "clutch slips",
         MapEnd.Stalls => "stalls",
         MapEnd.NotWorkable => "too fast to simulate",
-        MapEnd.Broken => "broken (our fault)",
+        MapEnd.Broken => "model breaks down",
         MapEnd.NotValid => "not valid",
         _ => "unknown",
     };

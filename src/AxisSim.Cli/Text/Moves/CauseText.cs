@@ -1,4 +1,5 @@
 using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Studies;
 
 namespace AxisSim.Cli.Text.Moves;
@@ -6,21 +7,31 @@ namespace AxisSim.Cli.Text.Moves;
 /// <summary>Why a move fails: the cause, the torques at that moment, and what re-runs with one thing changed showed.</summary>
 internal static class CauseText
 {
-    /// <summary>The cause in a sentence.</summary>
-    public static string Cause(Diagnosis diagnosis) => diagnosis.Cause switch
+    /// <summary>The cause in a sentence or two.</summary>
+    public static string Cause(Diagnosis diagnosis)
     {
-        FailureCause.SupplyVoltage => "Cause: the supply voltage. At this speed it cannot drive enough current through the windings, so the motor has too little torque.",
-        FailureCause.Inertia => "Cause: inertia. The ramp asks for more acceleration than the motor can give to this mass.",
-        FailureCause.Imbalance => "Cause: imbalance. Lifting the heavy side takes more torque than the motor has to spare.",
-        FailureCause.Friction => "Cause: friction. Bearings, seals, worm and stages take more torque than the motor has to spare.",
-        FailureCause.Wind => "Cause: wind. Standing against it takes more torque than the motor has to spare.",
-        FailureCause.Resonance => "Cause: resonance. Stepping at this speed makes the rotor swing until it falls out of step; torque alone would have been enough.",
-        FailureCause.Clutch => "Cause: the clutch. The axis needs more torque than the clutch passes on." + Clutch(diagnosis.Remedies.FirstOrDefault(remedy => remedy.Kind == RemedyKind.FirmerClutch)),
-        _ => "Cause: several loads together. No single one of them, taken away, lets the move arrive.",
+        LimitFinding why = diagnosis.Why;
+        string start = why.Limit == Limit.Combined ? "Cause: several loads together. No single one of them, taken away, lets the move arrive." : $"Cause: {LimitWords.Noun(why.Limit)}. {Say.Sentence(LimitWords.Why(why.Limit))}.";
+        return why.Limit switch
+        {
+            Limit.Clutch => $"Cause: the clutch. The axis needs more torque than the clutch passes on.{Clutch(diagnosis.Cures.Alone.FirstOrDefault(cure => cure.Kind == CureKind.FirmerClutch))}",
+            Limit.Swings => start + Swings(why),
+            _ => start,
+        };
+    }
+
+    // Resonance and instability are told by what ends them.
+    private static string Swings(LimitFinding why) => (why.Cures(OneChange.DampedRotor), why.Cures(OneChange.WithoutFullStepping), why.Cures(OneChange.AmpleVoltage)) switch
+    {
+        (true, true, _) => " It keeps step when the rotor is damped, and when the drive microsteps throughout: a resonance of full-stepping.",
+        (_, true, _) => " It keeps step when the drive microsteps throughout: a resonance of full-stepping.",
+        (true, _, true) => " It keeps step when the rotor is damped, and with ample voltage: the instability that sets in where the supply can no longer drive the full current.",
+        (true, _, _) => " It keeps step when the rotor is damped.",
+        _ => " Neither a damped rotor nor microstepping alone ends it.",
     };
 
-    // What the clutch must pass on is found by re-runs, as every remedy is: swings count in it, which no formula gives.
-    private static string Clutch(Remedy? clutch) => clutch switch
+    // What the clutch must pass on is found by re-runs, as every cure is: swings count in it, which no formula gives.
+    private static string Clutch(Cure? clutch) => clutch switch
     {
         null => "",
         { To: { } to } => $" It slips at {Units.AxisTorque(clutch.From)} about the axis, and must hold {Units.AxisTorque(to)} for the move to arrive with 10 % to spare.",
@@ -28,18 +39,15 @@ internal static class CauseText
         _ => $" It slips at {Units.AxisTorque(clutch.From)} about the axis, but even held at {Units.AxisTorque(clutch.Tried)} the move would not arrive.",
     };
 
-    /// <summary>The torques at the moment of failure in a sentence or two.</summary>
-    public static string Shares(AxisOutcome outcome, TorqueShares shares)
+    /// <summary>What the plan asks of the motor at its hardest moment, by cause.</summary>
+    public static string Shares(TorqueShares shares)
     {
-        double needed = shares.InertiaNewtonMetres + shares.ImbalanceNewtonMetres + shares.WindNewtonMetres + shares.FrictionNewtonMetres + shares.WormLossNewtonMetres;
+        double needed = shares.NeededNewtonMetres;
+        string inertia = shares.InertiaNewtonMetres == 0.0 ? "" : $"{Units.ShaftTorque(Math.Abs(shares.InertiaNewtonMetres))} {(shares.InertiaNewtonMetres < 0.0 ? "less because it slows down" : "to accelerate")}, ";
         string balance = Load(shares.ImbalanceNewtonMetres, "imbalance") + (shares.WindNewtonMetres == 0.0 ? "" : ", " + Load(shares.WindNewtonMetres, "wind"));
-        string when = outcome.Loss is not null ? "at that moment" : outcome.ClutchSlipSeconds is not null ? "as the clutch gives way" : "at the hardest moment";
-        string text = $"Torque at the motor's shaft {when}: needed {Units.ShaftTorque(needed)}, which is " +
-            $"{Units.ShaftTorque(shares.InertiaNewtonMetres)} to {(shares.InertiaNewtonMetres < 0.0 ? "slow down" : "accelerate")}, {balance}, {Units.ShaftTorque(shares.FrictionNewtonMetres)} for friction of bearings and seals, " +
-            $"and {Units.ShaftTorque(shares.WormLossNewtonMetres)} lost in worm and stages. The motor can pull {Units.ShaftTorque(shares.AvailableNewtonMetres)} there before it loses step.";
-        return needed < shares.AvailableNewtonMetres && outcome.Verdict == Verdict.Stalls
-            ? text + $" That leaves only {Units.Percent(1.0 - (needed / shares.AvailableNewtonMetres))} for the swings of the rotor, which is not enough."
-            : text;
+        return $"Torque at the motor's shaft at the hardest moment before that ({Units.Time(shares.TimeSeconds)} after the start, {Units.Speed(shares.MotorSpeedRadiansPerSecond)}): {(needed < 0.0 ? $"the load drives the motor with {Units.ShaftTorque(-needed)}" : $"needed {Units.ShaftTorque(needed)}")}, which is " +
+            $"{inertia}{balance}, {Units.ShaftTorque(shares.BearingsNewtonMetres)} for friction of bearings and seals, and {Units.ShaftTorque(shares.TrainLossNewtonMetres)} lost in worm and stages. " +
+            $"By the formula the motor can pull {Units.ShaftTorque(shares.AvailableNewtonMetres)} there, {(shares.NeededShare <= 1.0 ? $"of which the plan needs {Units.Percent(shares.NeededShare)}" : "less than is needed")}; swings of axis and rotor come on top.";
     }
 
     private static string Load(double newtonMetres, string load) => newtonMetres >= 0.0
@@ -47,10 +55,10 @@ internal static class CauseText
         : $"{Units.ShaftTorque(-newtonMetres)} less because {load} helps";
 
     /// <summary>The re-runs in words: what would let it arrive, and what would not.</summary>
-    public static IEnumerable<string> Counterfactuals(IReadOnlyList<CounterfactualResult> results)
+    public static IEnumerable<string> Changes(LimitFinding why)
     {
-        string[] arrives = [.. results.Where(result => result.Arrives).Select(result => Words(result.Change))];
-        string[] fails = [.. results.Where(result => !result.Arrives).Select(result => Words(result.Change))];
+        string[] arrives = [.. why.Changes.Where(result => result.Arrives).Select(result => LimitWords.With(result.Change))];
+        string[] fails = [.. why.Changes.Where(result => !result.Arrives).Select(result => LimitWords.With(result.Change))];
         if (arrives.Length > 0)
         {
             yield return $"it would arrive {Or(arrives)}";
@@ -59,6 +67,11 @@ internal static class CauseText
         if (fails.Length > 0)
         {
             yield return arrives.Length > 0 ? $"it would still fail {Or(fails)}" : $"it would fail even {Or(fails)}";
+        }
+
+        if (why.Pairs.Count > 0)
+        {
+            yield return $"two changes together would do: {Or([.. why.Pairs.Take(3).Select(pair => $"{LimitWords.With(pair.First)} and {LimitWords.With(pair.Second)}")])}";
         }
     }
 
@@ -76,15 +89,4 @@ internal static class CauseText
     }
 
     private static string Or(string[] words) => words.Length == 1 ? words[0] : string.Join(", ", words[..^1]) + " or " + words[^1];
-
-    private static string Words(Counterfactual change) => change switch
-    {
-        Counterfactual.AmpleVoltage => "with ten times the supply voltage",
-        Counterfactual.WithoutImbalance => "without imbalance",
-        Counterfactual.WithoutWind => "without wind",
-        Counterfactual.WithoutFriction => "without friction and worm losses",
-        Counterfactual.TenthOfInertia => "with a tenth of the inertia",
-        Counterfactual.WithoutFullStepping => "if the drive microstepped throughout",
-        _ => "with a clutch that cannot slip",
-    };
 }

@@ -35,7 +35,7 @@ internal static class FactsText
         yield return ("worm", $"{Units.Percent(facts.WormEfficiency)} efficient driving, {(facts.SelfLocking ? "locks itself with the motor off" : "does not lock itself: the load can turn it with the motor off")}");
         yield return ("whole train", $"{Units.Percent(facts.TrainEfficiency)} efficient driving");
         yield return ("worm period", $"{Say.With(facts.WormPeriodSeconds, "s", 4)} at the sidereal rate");
-        yield return ("rotor resonance", Say.With(facts.RotorResonanceHertz, "Hz"));
+        yield return ("rotor resonance", $"{Say.With(facts.RotorResonanceHertz, "Hz")}, damped with {Say.Number(100.0 * facts.DampingShare)} % of critical ({Say.With(1e3 * facts.DampingNewtonMetreSecondsPerRadian, "mN m s/rad")})");
         if (facts.EncoderCountRadians > 0.0)
         {
             yield return ("encoder", $"{Units.SmallAngle(facts.EncoderCountRadians)} per count");

@@ -8,9 +8,6 @@ namespace AxisSim.Cli.Text.Moves;
 /// <summary>The figures of one axis: torque, settling, offset, supply and heat.</summary>
 internal static class FiguresText
 {
-    /// <summary>Load factor below which the margin is called thin, on the screen as on the sheet.</summary>
-    private const double ThinLoadFactor = SettingRows.ThinLoadFactor;
-
     /// <summary>Rows of names and values.</summary>
     public static IEnumerable<(string Name, string Value)> Rows(MountSetup setup, AxisResult result)
     {
@@ -19,7 +16,12 @@ internal static class FiguresText
         yield return ("least torque margin", Margin(outcome.Margin));
         if (outcome.LoadFactor is { } factor)
         {
-            yield return ("load factor", LoadFactor(factor));
+            yield return ("load factor", Factor(factor));
+        }
+
+        if (result.Rates is { } rates)
+        {
+            yield return ("room in slew rate", RateRoomText.Of(rates, setup.Axis(outcome.Axis).Motion.SlewRateRadiansPerSecond));
         }
 
         foreach ((string, string) row in Settle(outcome))
@@ -44,8 +46,8 @@ internal static class FiguresText
     }
 
     /// <summary>A warning when the margin is thin; null otherwise.</summary>
-    public static string? Thin(AxisOutcome outcome) => outcome.LoadFactor is { AtLeast: false, Value: < ThinLoadFactor } factor
-        ? $"The margin is thin: with inertia, imbalance and friction {Units.Percent(factor.Value - 1.0)} above those given it would stall, and friction alone is rarely known better than 30 %. A load factor of {Say.Number(ThinLoadFactor)} or more is common practice: a longer ramp, a lower slew rate or better balance raises it."
+    public static string? Thin(AxisOutcome outcome) => outcome.LoadFactor is { IsThin: true } factor
+        ? $"The margin is thin: with inertia, imbalance and friction {Units.Percent(factor.Value - 1.0)} above those given it would stall, and friction alone is rarely known better than 30 %. A load factor of {Say.Number(LoadFactor.Usual)} or more is common practice."
         : null;
 
     private static string Volts(PowerAndHeat power)
@@ -57,7 +59,7 @@ internal static class FiguresText
     private static string Margin(TorqueMargin margin) =>
         $"{(margin.Value >= 0.0 ? Units.Percent(margin.Value) : double.IsFinite(margin.Value) ? $"none, {Units.Percent(-margin.Value)} short," : "none")} at {Units.Time(margin.TimeSeconds)}: {Units.ShaftTorque(margin.NeededNewtonMetres)} needed of {Units.ShaftTorque(margin.AvailableNewtonMetres)} pull-out torque at {Units.Speed(Math.Abs(margin.MotorSpeedRadiansPerSecond))}";
 
-    private static string LoadFactor(LoadFactor factor) => factor.AtLeast
+    private static string Factor(LoadFactor factor) => factor.AtLeast
         ? $"at least {Say.Number(factor.Value)}: with inertia, imbalance and friction times {Say.Number(factor.Value)} it still arrives"
         : $"{Say.Number(factor.Value)}: up to this factor on inertia, imbalance and friction it still arrives";
 
@@ -94,9 +96,9 @@ internal static class FiguresText
         yield return ("phase current", $"{Units.Current(model.Drive.SlewCurrentAmperes)} slewing, {Units.Current(model.Drive.HoldingCurrentAmperes)} at rest; rated {Units.Current(model.Motor.RatedCurrentAmperes)}");
         yield return ("supply", $"{Say.With(power.PeakSupplyAmperes, "A")} peak (over 10 ms), {Say.With(power.MeanSupplyAmperes, "A")} mean over the slew, {Units.Energy(power.EnergyJoules)} in all, the watch after the slew included; {Volts(power)} at the drive");
         string limit = $"class {power.Insulation} allows {Units.Celsius(power.LimitCelsius)}";
-        string endless = !double.IsFinite(power.ContinuousCelsius) ? "above the limit if it slewed without end"
-            : $"{Units.Celsius(power.ContinuousCelsius)} if it slewed without end";
-        string hot = power.ContinuousCelsius > power.LimitCelsius ? ": TOO HOT for continuous slewing" : "";
-        yield return ("winding", $"{Units.Celsius(power.EndCelsius)} at the end, {endless}; {limit}{hot}");
+        string duty = DutyText.Doing(power.Duty);
+        string endless = double.IsFinite(power.ContinuousCelsius) ? Units.Celsius(power.ContinuousCelsius) : "above the limit";
+        string hot = power.ContinuousCelsius > power.LimitCelsius ? $": TOO HOT for {duty} without end" : "";
+        yield return ("winding", $"{Units.Celsius(power.EndCelsius)} at the end; hottest without end: {endless}, {duty}; {limit}{hot}");
     }
 }

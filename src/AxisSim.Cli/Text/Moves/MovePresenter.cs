@@ -24,9 +24,10 @@ internal static class MovePresenter
                 page.Text(warning);
             }
 
-            WasteText.Write(page, report.Setup, result.Outcome);
+            WasteText.Write(page, result.Outcome, report.AdviceFor(result.Outcome.Axis));
         }
 
+        DecidingText.Write(page, report);
         foreach (AxisResult result in report.Results.Where(result => result.Broken is null))
         {
             Why(page, report, result);
@@ -63,6 +64,7 @@ internal static class MovePresenter
         AxisOutcome outcome = result.Outcome;
         if (outcome.Verdict == Verdict.Arrives)
         {
+            CureText.Lifts(page, report.AdviceFor(outcome.Axis));
             return;
         }
 
@@ -76,8 +78,11 @@ internal static class MovePresenter
         if (result.Diagnosis is { } diagnosis)
         {
             page.Text(CauseText.Cause(diagnosis));
-            page.Text(CauseText.Shares(outcome, diagnosis.Shares));
-            page.Text($"The same move, run again with one thing changed: {string.Join("; ", CauseText.Counterfactuals(diagnosis.Counterfactuals))}.");
+            page.Text(CauseText.Shares(diagnosis.Why.Shares));
+            if (diagnosis.Why.Changes.Count > 0)
+            {
+                page.Text($"The same move, run again with one thing changed: {string.Join("; ", CauseText.Changes(diagnosis.Why))}.");
+            }
         }
 
         if (CauseText.LostSteps(outcome, Direction(report.Setup.Move, outcome.Axis)) is { } lost)
@@ -90,9 +95,9 @@ internal static class MovePresenter
             page.Text(runaway);
         }
 
-        if (result.Diagnosis is { } cures)
+        if (result.Diagnosis is { } cured)
         {
-            CureText.Write(page, report, outcome, cures);
+            CureText.Write(page, report, outcome, cured);
         }
     }
 

@@ -35,6 +35,15 @@ internal sealed record MoveReport
     /// <summary>Step asked for, s.</summary>
     public required double AskedStepSeconds { get; init; }
 
+    /// <summary>What may be told to try, axis by axis.</summary>
+    public IReadOnlyList<AxisAdvice> Advice { get; init; } = [];
+
+    /// <summary>What was assumed and, within its usual range, would change a verdict.</summary>
+    public IReadOnlyList<DecidingKey> Deciding { get; init; } = [];
+
+    /// <summary>What may be told to try on an axis.</summary>
+    public AxisAdvice AdviceFor(MountAxis axis) => Advice.FirstOrDefault(advice => advice.Axis == axis) ?? new AxisAdvice { Axis = axis };
+
     /// <summary>One result per simulated axis.</summary>
     public required IReadOnlyList<AxisResult> Results { get; init; }
 }

@@ -1,4 +1,3 @@
-using AxisSim.Cli.Input;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
@@ -25,26 +24,35 @@ internal static class UnsettledText
             page.Text($"The slew ends against the direction of tracking. Before the axis follows the sky, the drive must cross the backlash of {Units.SmallAngle(model.Train.BacklashRadians)} and wind the train up the other way, which takes about {Units.Time(TakeUpSeconds(model))} at the sidereal rate.");
         }
 
+        AxisAdvice advice = report.AdviceFor(outcome.Axis);
         page.Heading($"What to try, {outcome.Axis.Words()}");
-        int item = 0;
-        void Try(string sentence, string setting)
+        page.Text(advice.Settles.Count switch
         {
-            page.Item(Say.Count(++item) + ".", sentence);
-            page.Copyable(CommandText.Set(setting), indent: 5);
-        }
+            0 => "None of a longer watch, a gentler end of the slew, less sticking in the bearings and a tolerance of twice the width lets it settle.",
+            1 => "With this it settles:",
+            _ => "With each of these alone it settles:",
+        });
+        CureText.Items(page, advice.Settles);
+    }
 
-        Try("Watch for longer, to see whether it settles later:", $"move.observe={Say.Number(Math.Ceiling(2.0 * move.ObserveSeconds))} s");
+    /// <summary>Settings that may let the axis settle; whoever tells them has run them first.</summary>
+    public static IReadOnlyList<CureAdvice> Candidates(MoveReport report, AxisOutcome outcome)
+    {
+        MoveSettings move = report.Setup.Move;
+        AxisModel model = report.Setup.Axis(outcome.Axis);
+        var candidates = new List<CureAdvice> { new("Watch for longer: it settles later.", [$"move.observe={Say.Number(Math.Ceiling(2.0 * move.ObserveSeconds))} s"]) };
         if (model.Motion.Shape == RampShape.Trapezoid)
         {
-            Try("A gentler end of the slew, which excites less swing:", $"{outcome.Axis.Key()}.motion.shape=s-curve");
+            candidates.Add(new("A gentler end of the slew, which excites less swing.", [$"{outcome.Axis.Key()}.motion.shape=s-curve"]));
         }
 
         if (model.Bearings.BreakawayNewtonMetres > model.Bearings.CoulombNewtonMetres)
         {
-            Try("Less sticking in the bearings (grease, preload, seals): breakaway friction as low as running friction:", $"{outcome.Axis.Key()}.axis.breakaway={Say.Number(model.Bearings.CoulombNewtonMetres, 4)} N*m");
+            candidates.Add(new("Less sticking in the bearings (grease, preload, seals): breakaway friction as low as running friction.", [$"{outcome.Axis.Key()}.axis.breakaway={Say.Number(model.Bearings.CoulombNewtonMetres, 4)} N*m"]));
         }
 
-        Try($"A wider settling tolerance, if {tolerance} is finer than the work needs:", $"settling.tolerance={Say.Number(2.0 * Units.Arcseconds(move.SettleToleranceRadians))} arcsec");
+        candidates.Add(new($"A wider settling tolerance, if {Units.SmallAngle(move.SettleToleranceRadians)} is finer than the work needs.", [$"settling.tolerance={Say.Number(2.0 * Units.Arcseconds(move.SettleToleranceRadians))} arcsec"]));
+        return candidates;
     }
 
     // Friction holds the train wound up by Tc/k one way, and must be wound up by as much the other way: (b + 2 Tc/k) / sidereal rate.

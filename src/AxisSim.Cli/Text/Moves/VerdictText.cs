@@ -13,7 +13,7 @@ internal static class VerdictText
         AxisResult? broken = results.FirstOrDefault(result => result.Broken is not null);
         if (broken is not null)
         {
-            return $"No verdict: the simulation of the {broken.Outcome.Axis.Words()} broke down. That is a fault of this program.";
+            return BrokenText.Verdict(broken.Outcome.Axis);
         }
 
         List<AxisOutcome> failed = [.. results.Select(result => result.Outcome).Where(outcome => outcome.Verdict != Verdict.Arrives)];
@@ -36,7 +36,7 @@ internal static class VerdictText
         AxisOutcome outcome = result.Outcome;
         if (result.Broken is { } broken)
         {
-            return Broken(outcome, broken);
+            return BrokenText.Of(outcome, broken);
         }
 
         string axis = Say.Sentence(outcome.Axis.Words());
@@ -64,11 +64,6 @@ internal static class VerdictText
         Verdict.ClutchSlips => $"the clutch of the {outcome.Axis.Words()} gives way {Units.Time(outcome.ClutchSlipSeconds ?? 0.0)} after the start",
         _ => $"the {outcome.Axis.Words()} arrives but does not come to rest in the time watched",
     };
-
-    private static string Broken(AxisOutcome outcome, BrokenRun broken) =>
-        $"{Say.Sentence(outcome.Axis.Words())}: the {broken.Quantity} was no longer a finite number {Say.With(broken.TimeSeconds, "s", 6)} after the start, and the run stopped there. " +
-        $"One step before, the rotor was at {Say.With(broken.LastGoodRotorRadians, "rad", 6)} with {Say.With(broken.LastGoodRotorSpeed, "rad/s", 4)}, " +
-        $"the axis at {Say.With(Units.Degrees(broken.LastGoodAxisRadians), "deg", 6)} with {Say.With(Units.Degrees(broken.LastGoodAxisSpeed), "deg/s", 4)}. What follows ends there.";
 
     // An axis may settle and still rest off its target: whoever points with it must know.
     private static string Beside(AxisOutcome outcome) => outcome.Settling is { AgainstCommandSeconds: null }

@@ -1,4 +1,5 @@
 using AxisSim.Core.Envelopes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Recommendations;
 
 namespace AxisSim.Cli.Text.Recommend;
@@ -15,9 +16,9 @@ internal static class BindingText
         Binding binding = answer.Binding!;
         double rate = answer.Chosen!.Settings.SlewRateRadiansPerSecond, greatest = binding.Greatest.RateRadiansPerSecond;
         string why = Why(binding);
-        if (binding.Constraint == BindingConstraint.Temperature)
+        if (binding.Limit == Limit.Temperature)
         {
-            return "Faster settings hold with the margin, but slewing without end the winding would pass the limit of its insulation.";
+            return "Faster settings hold with the margin, but slewing, tracking or holding without end the winding would pass the limit of its insulation.";
         }
 
         if (!double.IsFinite(greatest))
@@ -38,16 +39,11 @@ internal static class BindingText
         _ => "Less was taken, for the margin and the heat (see the trade-off).",
     };
 
-    private static string Why(Binding binding) => binding.Constraint switch
+    private static string Why(Binding binding) => binding.Limit switch
     {
-        BindingConstraint.SupplyVoltage => $"the supply voltage limits the torque above {Units.Rate(binding.VoltageLimitsFromRadiansPerSecond)} (with ten times the voltage the next rate arrives)",
-        BindingConstraint.MotorTorque => "the torque of the motor at this current is used up (more voltage does not help)",
-        BindingConstraint.Resonance => binding.Greatest.Island is { } island
-            ? $"a resonance band begins (from {RecommendVerdict.Rate(island.FromRadiansPerSecond)} on some rates arrive again)"
-            : "full-stepping excites a resonance (microstepping throughout, the next rate arrives)",
-        BindingConstraint.Clutch => "the clutch slips",
-        BindingConstraint.PulseRate => $"the greatest pulse rate of the controller ends the search at {RecommendVerdict.Rate(binding.Greatest.TopRadiansPerSecond)}",
-        BindingConstraint.MoveLength => "both ramps together take the whole of the longest move",
-        _ => $"faster, the motor has less than {Units.Percent(EnvelopeStudy.LeastTorqueShare)} of its holding torque",
+        Limit.SupplyVoltage => $"the supply voltage limits the torque above {Units.Rate(binding.VoltageLimitsFromRadiansPerSecond)} (with ten times the voltage the next rate arrives)",
+        Limit.Swings when binding.Greatest.Island is { } island => $"{LimitWords.Why(Limit.Swings)} (from {RecommendVerdict.Rate(island.FromRadiansPerSecond)} on some rates arrive again)",
+        Limit.PulseRate => $"the greatest pulse rate of the controller ends the search at {RecommendVerdict.Rate(binding.Greatest.TopRadiansPerSecond)}",
+        _ => LimitWords.Why(binding.Limit),
     };
 }

@@ -9,6 +9,7 @@ internal static class ToleranceText
     [
         (ToleranceKind.Imbalance, "imbalance"), (ToleranceKind.Friction, "friction"), (ToleranceKind.Cold, "cold grease"),
         (ToleranceKind.Supply, "supply"), (ToleranceKind.MotorTorque, "motor torque"), (ToleranceKind.Inertia, "inertia"),
+        (ToleranceKind.Damping, "damping"),
     ];
 
     /// <summary>The ranges.</summary>
@@ -19,7 +20,7 @@ internal static class ToleranceText
     public static string Worst(WorstCorner worst)
     {
         ToleranceFactors f = worst.Factors;
-        double[] factors = [f.Imbalance, f.Friction, f.Cold, f.Supply, f.MotorTorque, f.Inertia];
+        double[] factors = [f.Imbalance, f.Friction, f.Cold, f.Supply, f.MotorTorque, f.Inertia, f.Damping];
         IEnumerable<string> high = Names.Where((_, i) => factors[i] > 1.0).Select(one => one.Name), low = Names.Where((_, i) => factors[i] < 1.0).Select(one => one.Name);
         return $"{Words("high", high)}{(high.Any() && low.Any() ? "; " : "")}{Words("low", low)}";
     }

@@ -1,4 +1,5 @@
 using AxisSim.Cli.Input;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Reductions;
 
 namespace AxisSim.Cli.Text.Reductions;
@@ -42,14 +43,14 @@ internal static class ReductionAdvice
         string axis = report.Axis.Key();
         return report.Result.Own.Bound switch
         {
-            ReductionBound.PulseRate when report.Microsteps >= 4 => ("fewer microsteps ask for fewer pulses; see what binds then:", $"{axis}.drive.microsteps={Say.Count(report.Microsteps / 4)}"),
-            ReductionBound.PulseRate => ("only a controller with faster pulses, or less reduction, gives more speed.", ""),
-            ReductionBound.SupplyVoltage => ("more supply voltage, as far as the manual of the drive allows; see what half as much again would do:", $"{axis}.drive.supply_voltage={Say.Number(1.5 * report.SupplyVolts)} V"),
-            ReductionBound.FullStepping => ("microstep throughout, and see what binds then:", $"{axis}.drive.changeover=never"),
-            ReductionBound.Imbalance => ("balance better: axissim balance says where the counterweight belongs.", ""),
-            ReductionBound.Inertia => ("a longer ramp asks for less; see twice the ramp:", $"{axis}.motion.ramp_time={Say.Number(2.0 * report.RampSeconds)} s"),
-            ReductionBound.Friction => ("more reduction, or less friction: worm and bearings take most of the torque.", ""),
-            ReductionBound.MoveLength => ("a longer move would show more; for this one it is fast enough.", ""),
+            Limit.PulseRate when report.Microsteps >= 4 => ("fewer microsteps ask for fewer pulses; see what binds then:", $"{axis}.drive.microsteps={Say.Count(report.Microsteps / 4)}"),
+            Limit.PulseRate => ("only a controller with faster pulses, or less reduction, gives more speed.", ""),
+            Limit.SupplyVoltage => ("more supply voltage, as far as the manual of the drive allows; see what half as much again would do:", $"{axis}.drive.supply_voltage={Say.Number(1.5 * report.SupplyVolts)} V"),
+            Limit.Swings when report.FullSteps => ("microstep throughout, and see what binds then:", $"{axis}.drive.changeover=never"),
+            Limit.Imbalance => ("balance better: axissim balance says where the counterweight belongs.", ""),
+            Limit.Inertia => ("a longer ramp asks for less; see twice the ramp:", $"{axis}.motion.ramp_time={Say.Number(2.0 * report.RampSeconds)} s"),
+            Limit.Friction => ("more reduction, or less friction: worm and bearings take most of the torque.", ""),
+            Limit.MoveLength => ("a longer move would show more; for this one it is fast enough.", ""),
             _ => ("axissim envelope shows how the ramp changes it.", ""),
         };
     }

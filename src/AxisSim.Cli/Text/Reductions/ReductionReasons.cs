@@ -1,4 +1,5 @@
 using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Reductions;
 using AxisSim.Core.Studies;
 
@@ -90,7 +91,7 @@ internal static class ReductionReasons
         TorqueShares shares = report.Result.Own.OwnShares;
         (string Name, double Torque)[] parts =
         [
-            ("the inertia", shares.InertiaNewtonMetres), ("the imbalance", shares.ImbalanceNewtonMetres), ("wind", shares.WindNewtonMetres), ("bearings and seals", shares.FrictionNewtonMetres), ("losses of worm and stages", shares.WormLossNewtonMetres),
+            ("the inertia", shares.InertiaNewtonMetres), ("the imbalance", shares.ImbalanceNewtonMetres), ("wind", shares.WindNewtonMetres), ("bearings and seals", shares.BearingsNewtonMetres), ("losses of worm and stages", shares.TrainLossNewtonMetres),
         ];
         double all = parts.Sum(part => part.Torque);
         string list = Say.List([.. parts.Where(part => part.Torque != 0.0 || part.Name == "the inertia").Select(part => $"{Units.ShaftTorque(Math.Round(part.Torque, 6))} for {part.Name}")]);
@@ -100,7 +101,7 @@ internal static class ReductionReasons
     private static string Bounds(ReductionReport report)
     {
         // Neighbours with the same answer are told together.
-        var groups = new List<(ReductionBound Bound, List<double> Ratios)>();
+        var groups = new List<(Limit Bound, List<double> Ratios)>();
         foreach (ReductionPoint point in report.Result.Points)
         {
             if (groups.Count == 0 || groups[^1].Bound != point.Bound)
@@ -111,8 +112,8 @@ internal static class ReductionReasons
             groups[^1].Ratios.Add(point.Facts.TotalReduction);
         }
 
-        string[] told = [.. groups.Select(group => $"{ReductionVerdict.Words(group.Bound)} {(group.Ratios.Count == 1 ? $"at {Say.Number(group.Ratios[0], 4)}" : $"from {Say.Number(group.Ratios[0], 4)} to {Say.Number(group.Ratios[^1], 4)}")}")];
-        return $"What binds the slew rate, by simulation: {Say.List(told)}. The first rate that fails was run again with ten times the voltage, without imbalance, without friction, with a tenth of the inertia, and microstepped throughout; {Say.Count(report.Result.MovesRun)} moves in all.";
+        string[] told = [.. groups.Select(group => $"{LimitWords.Noun(group.Bound)} {(group.Ratios.Count == 1 ? $"at {Say.Number(group.Ratios[0], 4)}" : $"from {Say.Number(group.Ratios[0], 4)} to {Say.Number(group.Ratios[^1], 4)}")}")];
+        return $"What binds the slew rate, by simulation: {Say.List(told)}. The first rate that fails was run again with ten times the voltage, without imbalance, without friction, without loss in worm and stages, with a tenth of the inertia, with a damped rotor, and microstepped throughout; {Say.Count(report.Result.MovesRun)} moves in all.";
     }
 
     private static string Times(double factor) => factor >= 1.0 ? $"{Say.Number(factor, 2)} times as much" : $"{Say.Number(factor, 2)} of it";

@@ -32,6 +32,9 @@ internal sealed record ReductionReport
 
     public required int Microsteps { get; init; }
 
+    /// <summary>Whether the drive full-steps at the slew rate.</summary>
+    public required bool FullSteps { get; init; }
+
     public required ReductionResult Result { get; init; }
 
     /// <summary>Ratio of the stage that is changed, at a total reduction.</summary>
@@ -54,6 +57,7 @@ internal sealed record ReductionReport
             MaximumPulseRateHertz = model.Drive.MaximumPulseRateHertz,
             SupplyVolts = model.Drive.SupplyVolts,
             Microsteps = model.Drive.MicrostepsPerFullStep,
+            FullSteps = model.Motion.SlewRateRadiansPerSecond * model.Train.TotalRatio > model.Drive.ChangeoverRadiansPerSecond,
             Result = result,
         };
     }

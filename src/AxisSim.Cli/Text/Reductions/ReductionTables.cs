@@ -17,7 +17,7 @@ internal static class ReductionTables
             points.Select(point => (IReadOnlyList<string>)
             [
                 Reduction(point, report),
-                Positive(Units.Degrees(point.Facts.RateRadiansPerSecond)), Finite(Units.Degrees(point.SafeRateRadiansPerSecond)), ReductionVerdict.Short(point.Bound),
+                Positive(Units.Degrees(point.Facts.RateRadiansPerSecond)), Finite(Units.Degrees(point.SafeRateRadiansPerSecond)), LimitWords.Short(point.Bound),
                 Positive(Units.Degrees(point.Facts.AccelerationRadiansPerSecondSquared)), Acceleration(point),
                 Say.Number(point.Facts.TorqueAtRestNewtonMetres), Say.Number(point.TorqueAtSlewNewtonMetres),
             ]));

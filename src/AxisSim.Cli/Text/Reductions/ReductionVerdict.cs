@@ -1,3 +1,4 @@
+using AxisSim.Core.Questions;
 using AxisSim.Core.Reductions;
 
 namespace AxisSim.Cli.Text.Reductions;
@@ -30,7 +31,7 @@ internal static class ReductionVerdict
     }
 
     /// <summary>The margin that is kept.</summary>
-    public static string InHand(ReductionReport report) => report.Result.MarginShare > 0.0 ? $"with {Units.Percent(report.Result.MarginShare)} of the torque in hand" : "with no torque in hand";
+    public static string InHand(ReductionReport report) => report.Result.MarginShare > 0.0 ? $"with a margin of {Units.Percent(report.Result.MarginShare)} (load factor {Say.Number(1.0 + report.Result.MarginShare)})" : "with no margin";
 
     private static string Binds(ReductionReport report)
     {
@@ -38,39 +39,7 @@ internal static class ReductionVerdict
         string margin = Say.Sentence(InHand(report));
         string asked = $"the file asks for {Units.Rate(report.SlewRateRadiansPerSecond)}";
         return double.IsNaN(own.SafeRateRadiansPerSecond)
-            ? $"{margin} NO RATE THAT WAS TRIED ARRIVES; {asked}. What binds is {Words(own.Bound)}."
-            : $"{margin} {(Good(report) ? $"it slews at up to {Units.Rate(own.SafeRateRadiansPerSecond)}" : $"IT IS TOO SLOW: up to {Units.Rate(own.SafeRateRadiansPerSecond)}")}; {asked}. What binds above that is {Words(own.Bound)}{(own.Bound == ReductionBound.Inertia ? "." : ", not inertia.")}";
+            ? $"{margin} NO RATE THAT WAS TRIED ARRIVES; {asked}. What binds is {LimitWords.Noun(own.Bound)}."
+            : $"{margin} {(Good(report) ? $"it slews at up to {Units.Rate(own.SafeRateRadiansPerSecond)}" : $"IT IS TOO SLOW: up to {Units.Rate(own.SafeRateRadiansPerSecond)}")}; {asked}. What binds above that is {LimitWords.Noun(own.Bound)}{(own.Bound == Limit.Inertia ? "." : ", not inertia.")}";
     }
-
-    /// <summary>A bound in a sentence.</summary>
-    public static string Words(ReductionBound bound) => bound switch
-    {
-        ReductionBound.SupplyVoltage => "the supply voltage",
-        ReductionBound.Friction => "friction with the loss in the worm",
-        ReductionBound.Imbalance => "the imbalance",
-        ReductionBound.Inertia => "inertia",
-        ReductionBound.Clutch => "the clutch",
-        ReductionBound.Resonance => "the resonance of the rotor",
-        ReductionBound.FullStepping => "the resonance of full-stepping",
-        ReductionBound.Combined => "all loads together",
-        ReductionBound.PulseRate => "the controller's pulse rate",
-        ReductionBound.MoveLength => "the length of the move",
-        _ => "the simulation itself (such speeds need too short a step)",
-    };
-
-    /// <summary>A bound in a table.</summary>
-    public static string Short(ReductionBound bound) => bound switch
-    {
-        ReductionBound.SupplyVoltage => "voltage",
-        ReductionBound.Friction => "friction",
-        ReductionBound.Imbalance => "imbalance",
-        ReductionBound.Inertia => "inertia",
-        ReductionBound.Clutch => "clutch",
-        ReductionBound.Resonance => "resonance",
-        ReductionBound.FullStepping => "full steps",
-        ReductionBound.Combined => "all loads",
-        ReductionBound.PulseRate => "pulses",
-        ReductionBound.MoveLength => "move",
-        _ => "not run",
-    };
 }

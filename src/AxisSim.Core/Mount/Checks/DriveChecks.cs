@@ -24,7 +24,8 @@ internal static class DriveChecks
         found.Check(drive.ChangeoverRadiansPerSecond, DriveBounds.Changeover);
         found.Check(drive.FullStepCurrentFraction, DriveBounds.FullStepCurrent);
         found.Check(drive.RegulatorSeconds, DriveBounds.RegulatorTime);
-        found.Check(drive.DampingNewtonMetreSecondsPerRadian, DriveBounds.Damping);
+        found.CheckGiven(drive.GivenDampingNewtonMetreSecondsPerRadian, DriveBounds.Damping);
+        found.Check(drive.DampingShare, DriveBounds.DampingShare);
         found.Check(drive.MaximumPulseRateHertz, DriveBounds.MaximumPulseRate);
         if (drive.BrakeLimitVolts <= drive.SupplyVolts)
         {

@@ -28,6 +28,8 @@ public static class SetupChecks
         if (move)
         {
             MoveChecks.Check(found, setup.Move);
+            MoveChecks.Length(found, nameof(MountSetup.Polar), setup.Polar?.Motion, setup.Move.Distance(MountAxis.Polar));
+            MoveChecks.Length(found, nameof(MountSetup.Declination), setup.Declination?.Motion, setup.Move.Distance(MountAxis.Declination));
         }
 
         if (load)

@@ -20,6 +20,7 @@ internal static class TrainChecks
             Worm(found, owner, train.Worm, coldGreaseFactor);
         }
 
+        double ratio = worm ? train.Worm.Ratio : double.NaN, efficiency = 1.0;
         for (int i = 0; stages && i < train.Stages.Count; i++)
         {
             found.At(owner, "Train.Stages", i);
@@ -28,6 +29,21 @@ internal static class TrainChecks
                 Stage(found, train.Stages[i]);
                 Elastic(found, train, train.Stages[i]);
             }
+
+            ratio *= train.Stages[i]?.Ratio ?? double.NaN;
+            efficiency *= train.Stages[i]?.Efficiency ?? double.NaN;
+        }
+
+        // What is not a number has been told above.
+        found.At(owner, nameof(AxisModel.Train));
+        if (stages && train.Stages.Count > 0 && !double.IsNaN(ratio) && !TrainBounds.TotalReduction.Holds(ratio))
+        {
+            found.Add(nameof(train.TotalRatio), ProblemCollector.Text(ratio), TrainBounds.TotalReduction.Allowed);
+        }
+
+        if (!double.IsNaN(efficiency) && !TrainBounds.StagesEfficiency.Holds(efficiency))
+        {
+            found.Add(nameof(train.Stages), $"stages that pass on {ProblemCollector.Text(efficiency)} of the power together", TrainBounds.StagesEfficiency.Allowed);
         }
     }
 

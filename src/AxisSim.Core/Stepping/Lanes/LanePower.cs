@@ -36,7 +36,10 @@ internal static class LanePower
         V drawn = Op.ConditionalSelect(blocks, Op.Create(0.0), Op.FusedMultiplyAdd(end - volts, p.StepPerBus, load));
         var ideal = Op.LessThanOrEqual(p.SupplyResistance, Op.Create(0.0));
         s.SupplyAmperes = Op.ConditionalSelect(ideal, electrical * p.PerSupplyVolt, drawn);
-        s.VoltsBefore = volts;
-        s.Volts = Op.ConditionalSelect(ideal, open, Op.MinNative(end, p.BrakeLimit));
+
+        // The bridge's diodes keep the voltage from turning round; one before of more than three times the new one would extrapolate below zero.
+        V next = Op.ConditionalSelect(ideal, open, Op.MinNative(Op.MaxNative(end, Op.Create(0.0)), p.BrakeLimit));
+        s.VoltsBefore = Op.MinNative(volts, Op.Create(3.0) * next);
+        s.Volts = next;
     }
 }

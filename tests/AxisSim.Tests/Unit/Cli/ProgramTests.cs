@@ -1,7 +1,7 @@
 using System.Text.Json;
 using AxisSim.Cli;
 using AxisSim.Cli.Output;
-using AxisSim.Cli.Text.Moves;
+using AxisSim.Core.Outcomes;
 using AxisSim.Tests.Golden;
 using static AxisSim.Tests.Unit.Cli.InProcess;
 
@@ -87,7 +87,7 @@ public sealed class ProgramTests : IDisposable
         (int code, string output, string error) = Cultures.Under("fr-FR", () => Run(["simulate", "--out", target, .. Short, Nominal]));
         Assert.True(code == 0, output + error);
         Assert.StartsWith("ARRIVES", output, StringComparison.Ordinal);
-        string[] expected = ["outcome.json", "polar-move.png", "polar-move.svg", "polar-torque-speed.png", "polar-torque-speed.svg", "polar-trace.csv"];
+        string[] expected = ["outcome.json", "polar-close-up.csv", "polar-move.png", "polar-move.svg", "polar-torque-speed.png", "polar-torque-speed.svg", "polar-trace.csv"];
         Assert.Equal(expected, Directory.GetFiles(target).Select(path => Path.GetFileName(path)!).Order(StringComparer.Ordinal));
         Assert.All(expected, name => Assert.Contains(Path.Combine(target, name), output, StringComparison.Ordinal));
         Assert.Equal("outcome.json", expected.MaxBy(name => output.IndexOf(Path.Combine(target, name), StringComparison.Ordinal)));
@@ -107,12 +107,34 @@ public sealed class ProgramTests : IDisposable
     [Fact]
     public void A_trace_of_every_step_of_a_long_move_tells_its_size()
     {
-        MoveReport report = SampleReports.Arriving();
-        Assert.Null(MoveFiles.Warning(report));
-        report.Results[0].Trace.TimeSeconds.AddRange(new double[700_000]);
+        Assert.Null(MoveFiles.Warning([]));
+        var steps = new StepRows();
+        Assert.Null(MoveFiles.Warning([steps]));
+        double[] values = new double[Enum.GetValues<TraceQuantity>().Length];
+        for (int i = 0; i < 700_000; i++)
+        {
+            steps.Take(new StepSample(i, values));
+        }
 
-        // Measured: 239.6 MB for the 700,000 steps of the benchmark case.
-        Assert.Contains("about 240 MB", MoveFiles.Warning(report), StringComparison.Ordinal);
+        // Measured: 251.5 MB for the 700,000 steps of the benchmark case.
+        Assert.Contains("about 252 MB", MoveFiles.Warning([steps]), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void With_every_step_the_table_is_longer_and_the_figures_are_the_same()
+    {
+        string short1 = Path.Combine(folder, "stretches"), full = Path.Combine(folder, "steps");
+        Assert.Equal(0, Run(["simulate", "--out", short1, .. Short, Nominal]).Code);
+        Assert.Equal(0, Run(["simulate", "--full", "--out", full, .. Short, Nominal]).Code);
+        string[] stretches = File.ReadAllLines(Path.Combine(short1, "polar-trace.csv")), steps = File.ReadAllLines(Path.Combine(full, "polar-trace.csv"));
+        Assert.StartsWith("time_from_s,time_to_s,", stretches[0], StringComparison.Ordinal);
+        Assert.StartsWith("time_s,", steps[0], StringComparison.Ordinal);
+        Assert.InRange(stretches.Length - 1, 2, TraceRecorder.MostStretches);
+        Assert.True(steps.Length > stretches.Length);
+        foreach (string file in new[] { "polar-move.png", "polar-move.svg", "polar-close-up.csv", "outcome.json" })
+        {
+            Assert.Equal(File.ReadAllBytes(Path.Combine(short1, file)), File.ReadAllBytes(Path.Combine(full, file)));
+        }
     }
 
     [Fact]
@@ -136,7 +158,7 @@ public sealed class ProgramTests : IDisposable
         Assert.Equal(3, root.GetProperty("exit_code").GetInt32());
         Assert.Equal(64, root.GetProperty("scenario").GetProperty("sha256").GetString()!.Length);
         Assert.Equal("stalls", root.GetProperty("axes")[0].GetProperty("outcome").GetProperty("verdict").GetString());
-        Assert.NotEqual(0, root.GetProperty("axes")[0].GetProperty("remedies").GetArrayLength());
+        Assert.NotEqual(0, root.GetProperty("axes")[0].GetProperty("cures").GetArrayLength());
     }
 
     [Fact]

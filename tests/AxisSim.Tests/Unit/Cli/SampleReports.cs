@@ -1,3 +1,4 @@
+using AxisSim.Cli.Output;
 using AxisSim.Cli.Text.Moves;
 using AxisSim.Core.Drives;
 using AxisSim.Core.Gearing;
@@ -5,6 +6,7 @@ using AxisSim.Core.Motors;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Payloads;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Stepping;
 using AxisSim.Core.Studies;
@@ -27,7 +29,7 @@ internal static class SampleReports
     };
 
     /// <summary>A polar axis with bodies that stalls, beside a declination axis that arrives.</summary>
-    public static MoveReport Stalling() => Report([Stalls(), Arrives(MountAxis.Declination)]) with { Payload = Bodies, LatitudeRadians = Latitude };
+    public static MoveReport Stalling() => Advised(Report([Stalls(), Arrives(MountAxis.Declination)]) with { Payload = Bodies, LatitudeRadians = Latitude });
 
     /// <summary>A run that was stopped by a number that is not finite.</summary>
     public static MoveReport Broken()
@@ -40,27 +42,25 @@ internal static class SampleReports
     public static MoveReport SlippingAndSwinging()
     {
         AxisResult slip = Stalls(), swing = Arrives(MountAxis.Declination);
-        return Report(
+        return Advised(Report(
         [
             slip with
             {
                 Outcome = slip.Outcome with { Verdict = Verdict.ClutchSlips, Loss = null, LostFullSteps = 0, ClutchSlipSeconds = 0.42, ClutchSlipRadians = 1.5 * Degree },
-                Diagnosis = slip.Diagnosis! with
-                {
-                    Cause = FailureCause.Clutch,
-                    Counterfactuals = [new(Counterfactual.WithoutImbalance, false), new(Counterfactual.RigidClutch, true)],
-                    Remedies =
-                    [
-                        new(RemedyKind.FirmerClutch, 60.0, 72.0, 480.0),
-                        new(RemedyKind.LongerRamp, 2.0, null, 16.0, ArrivesAtTried: true),
-                        new(RemedyKind.LowerSlewRate, 3.0 * Degree, null, 0.6 * Degree),
-                        new(RemedyKind.MoreVoltage, 24.0, null, 96.0),
-                    ],
-                },
+                Diagnosis = new Diagnosis(
+                    slip.Diagnosis!.Why with { Limit = Limit.Clutch, Changes = [new(OneChange.WithoutImbalance, false), new(OneChange.RigidClutch, true)] },
+                    new Cures(
+                        [
+                            new(CureKind.FirmerClutch, 60.0, 72.0, 480.0),
+                            new(CureKind.LongerRamp, 2.0, null, 16.0, ArrivesAtTried: true),
+                            new(CureKind.LowerSlewRate, 3.0 * Degree, null, 0.6 * Degree),
+                            new(CureKind.MoreVoltage, 24.0, null, 96.0),
+                        ],
+                        [])),
             },
             swing with { Outcome = swing.Outcome with { Verdict = Verdict.DoesNotSettle, Settling = new Settling(null, null, 12.0 * ArcSecond, null, 2.0 * ArcSecond, 0.0, 0.1 * ArcSecond, false) } },
         ]) with
-        { Payload = Bodies, LatitudeRadians = Latitude };
+        { Payload = Bodies, LatitudeRadians = Latitude });
     }
 
     /// <summary>A polar axis that tracks after a slew the other way, and goes on creeping.</summary>
@@ -74,7 +74,7 @@ internal static class SampleReports
             Train = model.Train with { BacklashRadians = 25.0 * ArcSecond, StiffnessNewtonMetresPerRadian = 4e4 },
         };
         MoveReport report = Report([polar with { Outcome = polar.Outcome with { Verdict = Verdict.DoesNotSettle, LoadFactor = new LoadFactor(5.54, false), Settling = new Settling(null, null, 4.9 * ArcSecond, null, 2.0 * ArcSecond, 0.0, 0.1 * ArcSecond, false) } }]);
-        return report with { Setup = report.Setup with { Polar = model } };
+        return Advised(report with { Setup = report.Setup with { Polar = model } });
     }
 
     public static AxisModel Model(Ramp? ramp = null) => new()
@@ -102,6 +102,9 @@ internal static class SampleReports
         Bearings = new AxisBearings { CoulombNewtonMetres = 0.8, BreakawayNewtonMetres = 0.8 },
         Motion = new AxisMotion { SlewRateRadiansPerSecond = 3.0 * Degree, Ramp = ramp ?? Ramp.OfSeconds(2.0) },
     };
+
+    // As if everything suggested had been run and held.
+    private static MoveReport Advised(MoveReport report) => report with { Advice = AdviceWork.Drafts(report) };
 
     private static PayloadModel Bodies => new()
     {
@@ -140,20 +143,24 @@ internal static class SampleReports
             Margin = new TorqueMargin(-0.073, 1.43, 0.156, 0.1454, 26.95),
         };
         var diagnosis = new Diagnosis(
-            FailureCause.SupplyVoltage,
-            new TorqueShares(0.0067, 0.0273, 0.0, 0.0103, 0.112, 0.1454),
-            [
-                new(Counterfactual.AmpleVoltage, true), new(Counterfactual.WithoutImbalance, false), new(Counterfactual.WithoutFriction, true),
-                new(Counterfactual.TenthOfInertia, false), new(Counterfactual.WithoutFullStepping, false),
-            ],
-            [
-                new(RemedyKind.LowerSlewRate, 3.0 * Degree, 2.4 * Degree, 2.4 * Degree),
-                new(RemedyKind.MoreVoltage, 24.0, 36.0, 36.0),
-                new(RemedyKind.LongerRamp, 2.0, 3.4, 3.6),
-                new(RemedyKind.BetterBalance, 9.96, 6.0, 5.4),
-                new(RemedyKind.Changeover, 20.0, double.PositiveInfinity, 3.77),
-                new(RemedyKind.MoreCurrent, 1.2, null, 1.5),
-            ]);
+            new LimitFinding(
+                Limit.SupplyVoltage,
+                new TorqueShares(1.43, 26.95, true, 0.0067, 0.0273, 0.0, 0.0103, 0.112, 0.1454),
+                [
+                    new(OneChange.AmpleVoltage, true), new(OneChange.WithoutImbalance, false), new(OneChange.WithoutFriction, true),
+                    new(OneChange.TenthOfInertia, false), new(OneChange.WithoutFullStepping, false),
+                ],
+                []),
+            new Cures(
+                [
+                    new(CureKind.LowerSlewRate, 3.0 * Degree, 2.4 * Degree, 2.4 * Degree),
+                    new(CureKind.MoreVoltage, 24.0, 36.0, 36.0),
+                    new(CureKind.LongerRamp, 2.0, 3.4, 3.6),
+                    new(CureKind.BetterBalance, 9.96, 6.0, 5.4),
+                    new(CureKind.Changeover, 20.0, double.PositiveInfinity, 3.77),
+                    new(CureKind.MoreCurrent, 1.2, null, 1.5),
+                ],
+                []));
         return new AxisResult(outcome, new Trace(), Curves, diagnosis, new StepChoice(50e-6, null), null);
     }
 
@@ -169,7 +176,7 @@ internal static class SampleReports
         SlewSeconds = (70.0 / 3.0) + 2.0,
         Settling = new Settling(0.824, null, 3.21 * ArcSecond, -0.61 * ArcSecond, 2.0 * ArcSecond, -6.0 * ArcSecond, 0.1 * ArcSecond, false),
         Offset = new OffsetSplit(-6.02 * ArcSecond, -3.5 * ArcSecond, -2.02 * ArcSecond, -1.0 * ArcSecond, 0.5 * ArcSecond, 0.0, 0.0),
-        Power = new PowerAndHeat(1.234, 0.8, 13_600.0, 23.5, 24.2, 24.4, 141.0, 130.0, InsulationClass.B),
+        Power = new PowerAndHeat(1.234, 0.8, 13_600.0, 23.5, 24.2, 24.4, 141.0, ContinuousDuty.Slewing, 130.0, InsulationClass.B),
         Facts = new DerivedFacts
         {
             TotalReduction = Ratio,
@@ -187,6 +194,8 @@ internal static class SampleReports
             SelfLocking = true,
             WormPeriodSeconds = 598.36,
             RotorResonanceHertz = 345.6,
+            DampingNewtonMetreSecondsPerRadian = 1.31e-3,
+            DampingShare = 0.05,
             EncoderCountRadians = 18.0 * ArcSecond,
         },
         StepSeconds = 50e-6,

@@ -51,7 +51,7 @@ public sealed class SlewTextTests
         AxisOutcome outcome = report.Results[0].Outcome;
         outcome = outcome with { LoadFactor = new LoadFactor(factor, atLeast), Margin = outcome.Margin with { Value = margin } };
         using var writer = new StringWriter();
-        WasteText.Write(new Page(writer, colour: false), report.Setup, outcome);
+        WasteText.Write(new Page(writer, colour: false), outcome, new AxisAdvice { Axis = outcome.Axis, Savings = WasteText.Candidates(report.Setup, outcome) });
         Assert.Equal(told, writer.ToString().Contains("--set \"polar.drive.slew_current=0.6 A\"", StringComparison.Ordinal));
         Assert.Equal(told, writer.ToString().Contains("--set \"polar.motion.slew_rate=6 deg/s\"", StringComparison.Ordinal));
     }

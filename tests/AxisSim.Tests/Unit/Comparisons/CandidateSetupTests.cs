@@ -4,6 +4,7 @@ using AxisSim.Core.Gearing;
 using AxisSim.Core.Motors;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 using AxisSim.Files.Scenarios;
 
@@ -50,9 +51,9 @@ public sealed class CandidateSetupTests
     public void A_reduction_without_a_stage_adds_a_belt_and_the_own_one_changes_nothing()
     {
         GearTrain bare = new() { Worm = new WormStage { WheelTeeth = 180, LeadAngleRadians = 3 * Degree, FrictionCoefficient = 0.08 }, StiffnessNewtonMetresPerRadian = 1e4 };
-        GearTrain belted = CandidateSetup.Reduced(bare, 540.0);
+        GearTrain belted = SetupEdits.WithReduction(bare, 540.0);
         Assert.Equal((540.0, 0.97, 0.0), (belted.TotalRatio, belted.Stages.Single().Efficiency, belted.Stages[0].InertiaKilogramSquareMetres));
-        Assert.Same(bare, CandidateSetup.Reduced(bare, 180.0));
+        Assert.Same(bare, SetupEdits.WithReduction(bare, 180.0));
     }
 
     [Theory]
@@ -97,7 +98,7 @@ public sealed class CandidateSetupTests
         Setup = setup,
         Index = 0,
         Fate = CandidateFate.Ranked,
-        Axes = [.. Both.Select(axis => new CandidateAxis { Axis = axis, BoundRadiansPerSecond = 1.0, Limit = CandidateLimit.Torque, LimitCelsius = 130.0, InertiaRatio = 1.0, Facts = Facts.Of(setup, axis) })],
+        Axes = [.. Both.Select(axis => new CandidateAxis { Axis = axis, BoundRadiansPerSecond = 1.0, Limit = Limit.Friction, LimitCelsius = 130.0, InertiaRatio = 1.0, Facts = Facts.Of(setup, axis) })],
     };
 
     private static Scenario Read(string file, params string[] settings)

@@ -4,6 +4,7 @@ using AxisSim.Core.Comparisons;
 using AxisSim.Core.Envelopes;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 using AxisSim.Files.Scenarios;
 using AxisSim.Plots;
@@ -21,31 +22,31 @@ internal static class SampleComparisons
     public static ComparisonReport EveryFate() => Report(
         s_both,
         [
-            Ranked(0, "17 long, 0.9 deg", 360, 24, CandidateLimit.SupplyVoltage, 6.2, 6.0, 10.0, 2.0),
-            Ranked(1, "17 long, 0.9 deg", 216, 24, CandidateLimit.SupplyVoltage, 5.2, 5.0, 11.0, 2.0),
-            Ranked(2, "23 medium, 0.9 deg", 360, 24, CandidateLimit.PulseRate, 6.5, 6.5, 10.01, 2.2),
-            Ranked(3, "23 medium, 1.8 deg", 216, 12, CandidateLimit.Torque, 4.0, 4.0, 14.0, 2.6) with { SlowedToSettle = true },
-            Ranked(4, "17 short, 0.9 deg", 360, 24, CandidateLimit.Resonance, 3.0, 3.0, 19.0, 2.6),
-            Ranked(5, "17 short, 1.8 deg", 360, 24, CandidateLimit.Clutch, 2.9, 2.9, 19.5, 2.6),
-            Of(6, "17 long, 0.9 deg", 216, 12, CandidateFate.Slower, CandidateLimit.SupplyVoltage, 14.5),
-            Of(13, "17 long, 0.9 deg", 360, 12, CandidateFate.Hopeless, CandidateLimit.PulseRate, double.NaN),
-            Of(7, "23 long, 1.8 deg", 216, 24, CandidateFate.NotSettled, CandidateLimit.PulseRate, 10.0, axis => axis with { RateRadiansPerSecond = 6.5 * Degree, ContinuousCelsius = 55.0, MeanWatts = 20.0, OwnSlewSeconds = 10.0 }),
-            Of(8, "17 long, high inductance", 360, 24, CandidateFate.TooHot, CandidateLimit.SupplyVoltage, 10.0, axis => axis with { RateRadiansPerSecond = 6.5 * Degree, ContinuousCelsius = 141.0, MeanWatts = 20.0, SettleSeconds = 2.0, OwnSlewSeconds = 10.0 }),
-            Of(9, "14 medium, 0.9 deg", 360, 12, CandidateFate.NoSafeRate, CandidateLimit.Torque, double.NaN, axis => axis with { Search = Search(double.NaN, 0.5) }),
-            Of(10, "14 medium, 1.8 deg", 360, 12, CandidateFate.NoSafeRate, CandidateLimit.Torque, double.NaN, axis => axis with { Search = Search(1.0, 1.1) }),
-            Of(11, "11 short, 1.8 deg", 360, 12, CandidateFate.Hopeless, CandidateLimit.Torque, double.NaN),
-            Of(12, "11 long, 1.8 deg", 360, 12, CandidateFate.Hopeless, CandidateLimit.SupplyVoltage, double.NaN),
+            Ranked(0, "17 long, 0.9 deg", 360, 24, Limit.SupplyVoltage, 6.2, 6.0, 10.0, 2.0),
+            Ranked(1, "17 long, 0.9 deg", 216, 24, Limit.SupplyVoltage, 5.2, 5.0, 11.0, 2.0),
+            Ranked(2, "23 medium, 0.9 deg", 360, 24, Limit.PulseRate, 6.5, 6.5, 10.01, 2.2),
+            Ranked(3, "23 medium, 1.8 deg", 216, 12, Limit.Imbalance, 4.0, 4.0, 14.0, 2.6) with { SlowedToSettle = true },
+            Ranked(4, "17 short, 0.9 deg", 360, 24, Limit.Swings, 3.0, 3.0, 19.0, 2.6),
+            Ranked(5, "17 short, 1.8 deg", 360, 24, Limit.Clutch, 2.9, 2.9, 19.5, 2.6),
+            Of(6, "17 long, 0.9 deg", 216, 12, CandidateFate.Slower, Limit.SupplyVoltage, 14.5),
+            Of(13, "17 long, 0.9 deg", 360, 12, CandidateFate.Hopeless, Limit.PulseRate, double.NaN),
+            Of(7, "23 long, 1.8 deg", 216, 24, CandidateFate.NotSettled, Limit.PulseRate, 10.0, axis => axis with { RateRadiansPerSecond = 6.5 * Degree, ContinuousCelsius = 55.0, MeanWatts = 20.0, OwnSlewSeconds = 10.0 }),
+            Of(8, "17 long, high inductance", 360, 24, CandidateFate.TooHot, Limit.SupplyVoltage, 10.0, axis => axis with { RateRadiansPerSecond = 6.5 * Degree, ContinuousCelsius = 141.0, MeanWatts = 20.0, SettleSeconds = 2.0, OwnSlewSeconds = 10.0 }),
+            Of(9, "14 medium, 0.9 deg", 360, 12, CandidateFate.NoSafeRate, Limit.Imbalance, double.NaN, axis => axis with { Search = Search(double.NaN, 0.5) }),
+            Of(10, "14 medium, 1.8 deg", 360, 12, CandidateFate.NoSafeRate, Limit.Imbalance, double.NaN, axis => axis with { Search = Search(1.0, 1.1) }),
+            Of(11, "11 short, 1.8 deg", 360, 12, CandidateFate.Hopeless, Limit.Imbalance, double.NaN),
+            Of(12, "11 long, 1.8 deg", 360, 12, CandidateFate.Hopeless, Limit.SupplyVoltage, double.NaN),
         ]) with { Fits = [Fit(12), Fit(3)] };
 
     /// <summary>One axis, one setting, and nothing that will do.</summary>
     public static ComparisonReport None() => Report(
         [MountAxis.Polar],
-        [Of(0, "11 short, 1.8 deg", null, null, CandidateFate.Hopeless, CandidateLimit.Torque, double.NaN, axes: [MountAxis.Polar])]);
+        [Of(0, "11 short, 1.8 deg", null, null, CandidateFate.Hopeless, Limit.Imbalance, double.NaN, axes: [MountAxis.Polar])]);
 
     /// <summary>A lone motor that wins.</summary>
     public static ComparisonReport Lone() => Report(
         [MountAxis.Polar],
-        [Ranked(0, "17 long, 0.9 deg", null, null, CandidateLimit.MotorSpeed, 6.2, 6.0, 10.0, 2.0, [MountAxis.Polar])]);
+        [Ranked(0, "17 long, 0.9 deg", null, null, Limit.MotorSpeed, 6.2, 6.0, 10.0, 2.0, [MountAxis.Polar])]);
 
     /// <summary>A fit to points made by the law with a little more inductance and bent a little.</summary>
     public static MeasuredFit Fit(int points)
@@ -75,7 +76,7 @@ internal static class SampleComparisons
         Datasheets = [.. results.Select(result => result.Candidate.Motor).Distinct()],
     };
 
-    private static CandidateResult Ranked(int index, string motor, double? ratio, double? volts, CandidateLimit limit, double polar, double declination, double slew, double settle, MountAxis[]? axes = null) =>
+    private static CandidateResult Ranked(int index, string motor, double? ratio, double? volts, Limit limit, double polar, double declination, double slew, double settle, MountAxis[]? axes = null) =>
         Of(index, motor, ratio, volts, CandidateFate.Ranked, limit, slew, axis => axis with
         {
             RateRadiansPerSecond = (axis.Axis == MountAxis.Polar ? polar : declination) * Degree,
@@ -86,13 +87,13 @@ internal static class SampleComparisons
             MeanWatts = 4.5,
         }, axes);
 
-    private static SafeRate Search(double rate, double failing) => new()
+    private static GreatestRate Search(double rate, double failing) => new()
     {
-        RampSeconds = 0.4, RateRadiansPerSecond = rate * Degree, Limit = EnvelopeLimit.Fails, TopRadiansPerSecond = 6.51 * Degree, TopLimit = EnvelopeLimit.PulseRate,
+        RampSeconds = 0.4, RateRadiansPerSecond = rate * Degree, Cap = null, TopRadiansPerSecond = 6.51 * Degree, TopLimit = Limit.PulseRate,
         FirstFailingRadiansPerSecond = failing * Degree, Failure = BatchEnd.Stalls, LeastTriedRadiansPerSecond = 0.5 * Degree, Tried = 40,
     };
 
-    private static CandidateResult Of(int index, string motor, double? ratio, double? volts, CandidateFate fate, CandidateLimit limit, double slew, Func<CandidateAxis, CandidateAxis>? change = null, MountAxis[]? axes = null)
+    private static CandidateResult Of(int index, string motor, double? ratio, double? volts, CandidateFate fate, Limit limit, double slew, Func<CandidateAxis, CandidateAxis>? change = null, MountAxis[]? axes = null)
     {
         var candidate = new Candidate(SampleMotors.Of(motor), ratio, volts);
         MountSetup setup = CandidateSetup.Of(s_mount, s_both, candidate, 1.0);

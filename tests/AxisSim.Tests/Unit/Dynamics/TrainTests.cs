@@ -142,7 +142,7 @@ public sealed class TrainTests
                 Stages = [new GearStage { Name = "belt", DrivenTeeth = 5, DrivingTeeth = 1, InertiaKilogramSquareMetres = 4e-6, StiffnessNewtonMetresPerRadian = stiffness, BacklashRadians = backlash }],
                 Worm = BenchmarkCase.Axis.Train.Worm with { InertiaKilogramSquareMetres = 2e-6 },
             },
-            Drive = BenchmarkCase.Drive with { DampingNewtonMetreSecondsPerRadian = 3e-4 },
+            Drive = BenchmarkCase.Drive with { GivenDampingNewtonMetreSecondsPerRadian = 3e-4 },
             Motion = new AxisMotion { SlewRateRadiansPerSecond = 2 * BenchmarkCase.Degree, Ramp = Ramp.OfSeconds(0.5) },
         };
         MountSetup setup = BenchmarkCase.Setup(axis, -10.0, 3 * BenchmarkCase.Degree, 1.0);

@@ -40,6 +40,7 @@ public sealed class DiagnosticTests
         { "inner_diameter = \"0.31 m\"", "inner_diameter = \"0.33 m\"", "payload.tube.inner_diameter", "not below the outer diameter" },
         { "diameter = \"0.32 m\"", "", "payload.tube.diameter", "a tube needs it" },
         { "greatest_distance = \"0.55 m\"", "greatest_distance = \"0.35 m\"", "counterweight.greatest_distance", "below the distance \"0.378 m\"" },
+        { "damping = \"3e-4 N*m*s/rad\"", "damping = \"3e-4 N*m*s/rad\"\ndamping_share = 0.05", "polar.drive.damping_share", "besides damping" },
         { "friction = 0.08 ", "friction = 0.08\nefficiency = 0.4 ", "polar.worm.efficiency", "besides lead_angle or friction" },
         { "lead_angle = \"3.5 deg\"", "lead_angle = \"0.1 deg\"", "polar.worm.friction", "2.01 % only|a driving efficiency of 5 % or more" },
         { "lead_angle = \"3.5 deg\"", "", "polar.worm.lead_angle", "friction needs the lead angle too" },
@@ -53,6 +54,10 @@ public sealed class DiagnosticTests
         { "slew_rate = \"3 deg/s\"", "slew_rate = \"3 rpm\"", "polar.motion.slew_rate", "x sidereal" },
         { "shape = \"s-curve\"", "shape = \"s-curve\"\nstart_rate = \"1e4 steps/s\"", "polar.motion.start_rate", "above the slew rate" },
         { "max_pulse_rate", "brake_limit = \"12 V\"\nmax_pulse_rate", "polar.drive.brake_limit", "not above the supply voltage" },
+        { "\"1000 uF\"", "\"1e-300 uF\"", "polar.drive.bus_capacitance", "found \"1e-300 uF\" (out of bounds)|from 1 uF to 1000000 uF" },
+        { "slew_rate = \"3 deg/s\"", "slew_rate = \"1e-300 deg/s\"", "polar.motion.slew_rate", "takes more than a hundred years|a planned move may take up to 24 h|write: slew_rate = \"0.000" },
+        { "ramp_time = \"1.5 s\"", "acceleration = \"1e-300 deg/s^2\"", "polar.motion.acceleration", "takes more than a hundred years|at least |up to 24 h" },
+        { "\"30/20\"", "\"1/2000\"", "polar.stages.belt.ratio", "with which the stage and the worm make a total reduction of 0.072|allowed: a total reduction from 0.1" },
         { "detent_torque = ", "figures_for = \"half-coil\"\ndetent_torque = ", "polar.motor.wiring", "figures for a half coil need the wiring" },
     };
 

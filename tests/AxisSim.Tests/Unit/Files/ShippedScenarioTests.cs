@@ -29,6 +29,21 @@ public sealed class ShippedScenarioTests
         Assert.Subset(names, new HashSet<string> { "heavy-reflector.toml", "heavy-reflector-stalls.toml", "heavy-reflector-rescued.toml", "light-refractor.toml", "nominal.toml", "nominal-opposing.toml" });
     }
 
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void The_microstep_told_in_a_comment_is_that_of_the_figures(string name)
+    {
+        string path = Repository.PathOf("scenarios", name);
+        Core.Mount.AxisModel axis = ScenarioReader.ReadFile(path, []).Scenario!.Setup.Polar!;
+        double microstep = axis.Motor.FullStepRadians / axis.Train.TotalRatio / axis.Drive.MicrostepsPerFullStep / Arcsecond;
+        System.Text.RegularExpressions.Match told = System.Text.RegularExpressions.Regex.Match(File.ReadAllText(path), @"(?m)^microsteps = .*# ([0-9.]+) arcsec at the axis");
+        Assert.True(told.Success, "the comment is gone");
+
+        // Paper, nominal: 360 x 3600 arcsec / (400 steps x 720 x 64) = 0.0703 arcsec. Two digits are shown.
+        const double TwoDigits = 0.05;
+        Assert.Equal(1.0, double.Parse(told.Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture) / microstep, TwoDigits);
+    }
+
     [Fact]
     public void The_template_reads_without_a_problem_and_names_every_key()
     {

@@ -26,21 +26,50 @@ public sealed class TableTests : IDisposable
         string[] lines = text.TrimEnd('\n').Split('\n');
         Assert.Equal(1 + trace.Count, lines.Length);
         string[] names = lines[0].Split(',');
-        Assert.Equal(21, names.Length);
-        Assert.Equal(["time_s", "planned_angle_rad"], names[..2]);
-        Assert.All(names[..^1].Except(["saturation_share"]), name => Assert.Matches("_(s|rad|rad_per_s|N_m|A|V|degC)$", name));
-        double[] error = [.. lines.Skip(1).Select(line => double.Parse(line.Split(',')[Array.IndexOf(names, "axis_error_rad")], CultureInfo.InvariantCulture))];
-        Assert.Equal(trace.AxisErrorRadians, error);
-        Assert.Equal("", lines[1].Split(',')[Array.IndexOf(names, "available_torque_N_m")]);
+        Assert.Equal(["time_from_s", "time_to_s", "planned_angle_least_rad", "planned_angle_greatest_rad"], names[..4]);
+        Assert.All(names.Except(["saturation_share", "full_stepping_share"]), name => Assert.Matches("_(s|rad|rad_per_s|N_m|A|V|degC)$", name));
+        Assert.Equal(names.Length, names.Distinct().Count());
+        double[] Column(string name) => [.. lines.Skip(1).Select(line => double.Parse(line.Split(',')[Array.IndexOf(names, name)], CultureInfo.InvariantCulture))];
+        Assert.Equal(trace.FromSeconds, Column("time_from_s"));
+        Assert.Equal(trace.ToSeconds, Column("time_to_s"));
+        Assert.Equal(trace[TraceQuantity.AxisErrorRadians].Least, Column("axis_error_least_rad"));
+        Assert.Equal(trace[TraceQuantity.LoadAngleRadians].Greatest, Column("load_angle_greatest_electrical_rad"));
+        Assert.Equal(trace[TraceQuantity.MotorTorqueNewtonMetres].Mean, Column("motor_torque_mean_N_m"));
+        Assert.Equal(trace[TraceQuantity.Saturated].Mean, Column("saturation_share"));
+        Assert.Equal("", lines[1].Split(',')[Array.IndexOf(names, "available_torque_least_N_m")]);
     }
 
     [Fact]
-    public void Columns_of_different_length_are_a_mistake_of_the_program()
+    public void Every_quantity_has_its_least_and_greatest_or_its_share_in_a_table()
     {
-        Trace trace = Sample();
-        trace.BusVolts.Add(1);
-        Assert.Throws<ArgumentException>(() => TraceCsv.Write(Stream.Null, trace));
+        string[] names = Text(stream => TraceCsv.Write(stream, Sample())).Split('\n')[0].Split(',');
+        Assert.Equal(Enum.GetValues<TraceQuantity>().Order(), TraceColumn.All.Select(column => column.Quantity).Order());
+        Assert.All(TraceColumn.All, column => Assert.True(
+            names.Contains(column.Name + "_share") || (names.Contains(column.Part("least")) && names.Contains(column.Part("greatest"))), column.Name));
     }
+
+    [Fact]
+    public void Steps_have_a_row_each_and_a_close_up_has_its_own_quantity()
+    {
+        var rows = new StepRows();
+        double[] values = [.. Enum.GetValues<TraceQuantity>().Select(quantity => 0.5 * (int)quantity)];
+        rows.Take(new StepSample(50e-6, values));
+        string[] lines = Text(stream => TraceCsv.Write(stream, rows)).TrimEnd('\n').Split('\n');
+        Assert.Equal(2, lines.Length);
+        string[] names = lines[0].Split(',');
+        Assert.Equal(1 + values.Length, names.Length);
+        Assert.Equal("time_s", names[0]);
+        Assert.Equal("5E-05", lines[1].Split(',')[0]);
+        Assert.Equal((0.5 * (int)TraceQuantity.LoadAngleRadians).ToString(CultureInfo.InvariantCulture), lines[1].Split(',')[Array.IndexOf(names, "load_angle_electrical_rad")]);
+
+        var near = new CloseUp(TraceQuantity.LoadAngleRadians);
+        near.Add(0.1, 0.2, -1.5, double.NaN);
+        Assert.Equal("time_from_s,time_to_s,load_angle_least_electrical_rad,load_angle_greatest_electrical_rad\n0.1,0.2,-1.5,\n", Text(stream => TraceCsv.Write(stream, near)));
+    }
+
+    [Fact]
+    public void Columns_of_different_length_are_a_mistake_of_the_program() =>
+        Assert.Throws<ArgumentException>(() => NumberColumns.Write(Stream.Null, [("a_s", [1.0, 2.0]), ("b_s", [1.0])]));
 
     [Fact]
     public void Curves_have_a_column_for_each_mode_and_supply_and_mark_unstable_speeds()
@@ -117,20 +146,40 @@ public sealed class TableTests : IDisposable
     }
 
     [Fact]
-    public void What_a_killed_run_left_of_a_file_goes_when_it_is_written_again()
+    public void What_killed_runs_left_in_a_folder_goes_with_the_next_file_whatever_it_was_to_become()
     {
         string digits = new('a', 32), other = new('b', 32);
-        string left = Path.Combine(folder, $".trace.csv.{digits}.tmp"), young = Path.Combine(folder, $".trace.csv.{other}.tmp");
-        string[] foreign = [young, Path.Combine(folder, $".sky.csv.{digits}.tmp"), Path.Combine(folder, ".trace.csv.mine.tmp"), Path.Combine(folder, $"trace.csv.{digits}.tmp")];
+        string left = Path.Combine(folder, $".axissim-{digits}.tmp"), written = Path.Combine(folder, $".axissim-{other}.tmp");
+        string[] foreign = [Path.Combine(folder, $".sky-{digits}.tmp"), Path.Combine(folder, ".axissim-mine.tmp"), Path.Combine(folder, $"axissim-{digits}.tmp")];
         foreach (string file in foreign.Append(left))
         {
             File.WriteAllText(file, "half");
-            File.SetLastWriteTimeUtc(file, DateTime.UtcNow - (file == young ? TimeSpan.Zero : TimeSpan.FromMinutes(2)));
         }
 
         string path = Path.Combine(folder, "trace.csv");
-        Assert.Null(AtomicFile.WriteText(path, "new"));
-        Assert.Equal(foreign.Append(path).Order(StringComparer.Ordinal), Directory.GetFiles(folder).Order(StringComparer.Ordinal));
+        using (new FileStream(written, FileMode.CreateNew, FileAccess.ReadWrite, FileShare.Delete))
+        {
+            // What another run is writing at this moment is locked by it, and stays.
+            Assert.Null(AtomicFile.WriteText(path, "new"));
+            Assert.Equal([.. foreign.Append(path).Append(written).Order(StringComparer.Ordinal)], Directory.GetFiles(folder).Order(StringComparer.Ordinal));
+        }
+
+        Assert.Null(AtomicFile.WriteText(path, "newer"));
+        Assert.Equal([.. foreign.Append(path).Order(StringComparer.Ordinal)], Directory.GetFiles(folder).Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void A_file_that_does_not_come_takes_back_the_folders_that_were_made_for_it()
+    {
+        string kept = Path.Combine(folder, "kept");
+        Directory.CreateDirectory(kept);
+        Assert.NotNull(AtomicFile.Write(Path.Combine(kept, "a", "b", "trace.csv"), _ => throw new IOException("No space left on device", 28)));
+        Assert.NotNull(AtomicFile.WriteText(Path.Combine(kept, "a", new string('n', 300), "trace.csv"), "x"));
+        Assert.NotNull(AtomicFile.WriteText(Path.Combine(kept, "a", new string('n', 300)), "x"));
+        Assert.NotNull(AtomicFile.WriteText(Path.Combine(kept, "a", "b") + Path.DirectorySeparatorChar, "x"));
+        Assert.Null(AtomicFile.Try(Path.Combine(kept, "a", "b", "trace.csv")));
+        Assert.Empty(Directory.GetFileSystemEntries(kept));
+        Assert.Equal([kept], Directory.GetFileSystemEntries(folder));
     }
 
     [Fact]
@@ -163,15 +212,18 @@ public sealed class TableTests : IDisposable
     private static Trace Sample()
     {
         var trace = new Trace();
+        int count = Enum.GetValues<TraceQuantity>().Length;
         for (int i = 0; i < 3; i++)
         {
-            foreach (List<double> column in typeof(Trace).GetProperties().Where(property => property.PropertyType == typeof(List<double>)).Select(property => (List<double>)property.GetValue(trace)!))
+            double[] least = [.. Enumerable.Range(0, count).Select(quantity => (i + quantity) / 3.0 * 1e-6)], mean = [.. least.Select(value => value + (1.0 / 7.0))], greatest = [.. least.Select(value => value + (1.0 / 3.0))];
+            if (i == 0)
             {
-                column.Add((i + 1) / 3.0 * 1e-6);
+                least[(int)TraceQuantity.AvailableTorqueNewtonMetres] = double.NaN;
             }
+
+            trace.Add(i / 7.0, (i + 1) / 7.0, least, mean, greatest);
         }
 
-        trace.AvailableTorqueNewtonMetres[0] = double.NaN;
         return trace;
     }
 }

@@ -2,6 +2,7 @@ using AxisSim.Core.Batches;
 using AxisSim.Core.Motion;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Stepping;
 using AxisSim.Core.Studies;
@@ -34,7 +35,7 @@ public sealed class BatchTests
             }
 
             double[] factors = [1.0, 1.3, 1.7, 2.2, 3.0, 4.5];
-            BatchCase[] cases = [.. factors.Select(f => new BatchCase(Arrival.Loaded(setup, axis, f), axis))];
+            BatchCase[] cases = [.. factors.Select(f => new BatchCase(setup.Loaded(axis, f), axis))];
             BatchResult[] results = BatchStudy.Run(cases, new BatchOptions());
             for (int i = 0; i < cases.Length; i++)
             {
@@ -76,7 +77,7 @@ public sealed class BatchTests
     {
         MountSetup setup = ScenarioReader.ReadFile(Repository.PathOf("scenarios", name + ".toml"), []).Scenario!.Setup;
         double[] factors = [1.0, 1.2, 1.9];
-        BatchCase[] cases = [.. factors.Select(f => new BatchCase(Arrival.Loaded(setup, MountAxis.Polar, f), MountAxis.Polar))];
+        BatchCase[] cases = [.. factors.Select(f => new BatchCase(setup.Loaded(MountAxis.Polar, f), MountAxis.Polar))];
         BatchResult[] results = BatchStudy.Run(cases, new BatchOptions { Depth = BatchDepth.Settling });
         for (int i = 0; i < cases.Length; i++)
         {
@@ -172,7 +173,7 @@ public sealed class BatchTests
         var plan = new MovePlan(item.Setup);
         var run = new MoveRun(item.Setup, item.Axis, plan, StepChoice.DefaultSeconds);
         var none = default(NoObserver);
-        bool arrives = run.RunTo(plan.SlewSeconds + Arrival.BeyondSeconds, ref none, stopWhenLost: true);
+        bool arrives = run.RunTo(plan.SlewSeconds + LaneCase.BeyondSeconds, ref none, stopWhenLost: true);
         BatchEnd end = arrives ? BatchEnd.Arrives : run.Failure is not null ? BatchEnd.Broken : run.SlipRadians != 0.0 ? BatchEnd.ClutchSlips : BatchEnd.Stalls;
         return new BatchResult(end, arrives ? double.NaN : run.TimeSeconds, plan.SlewSeconds, double.NaN, double.NaN);
     }

@@ -53,6 +53,14 @@ public sealed class LaneLawTests
     }
 
     [Fact]
+    public void ASupplyThatCollapsesAgrees()
+    {
+        AxisModel axis = BenchmarkCase.Axis with { Drive = BenchmarkCase.Drive with { SupplyVolts = 4.0, SupplyResistanceOhms = 2.0 } };
+        MoveRun run = Agree(BenchmarkCase.Setup(axis, 0.0, 5 * BenchmarkCase.Degree, 1.0), MountAxis.Polar, 0.1);
+        Assert.InRange(run.Reading.BusVolts, 0.0, 3.0);
+    }
+
+    [Fact]
     public void ASlippingClutchAgrees()
     {
         AxisModel axis = BenchmarkCase.Axis with

@@ -158,7 +158,7 @@ public sealed class MapCommandTests : IDisposable
     [Theory]
     [InlineData("every key is there", "polar.motion.ramp_time=0.1..0.4 s", "polar.drive.slew_current=0.5..1.5 A", "That point lies outside the ranges")]
     [InlineData("not in the file", "polar.flexible.share=0.2..0.4", "polar.drive.slew_current=1..2 A", "whole")]
-    [InlineData("by default", "polar.drive.damping=0..1e-4 N*m*s/rad", "polar.drive.slew_current=1..2 A", "polar.drive.damping 0 N*m*s/rad (by default)")]
+    [InlineData("by default", "polar.drive.damping_share=0.01..0.1", "polar.drive.slew_current=1..2 A", "polar.drive.damping_share 0.05 (by default)")]
     [InlineData("no default", "polar.drive.max_pulse_rate=1..2 MHz", "polar.drive.slew_current=1..2 A", "the file gives no value of polar.drive.max_pulse_rate")]
     public void The_own_point_is_told_as_it_is(string what, string x, string y, string sentence)
     {

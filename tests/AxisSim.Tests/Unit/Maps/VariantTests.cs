@@ -23,7 +23,7 @@ public sealed class VariantTests
         string text = pattern.Contains(".load.", StringComparison.Ordinal) ? Lumped : Heavy;
         string path = pattern.Replace("payload.<name>", pattern.EndsWith("idth", StringComparison.Ordinal) || pattern.EndsWith("height", StringComparison.Ordinal) ? "payload.camera" : "payload.tube", StringComparison.Ordinal).Replace("stages.<name>", "stages.belt", StringComparison.Ordinal);
         ScenarioKey key = ScenarioKeys.Find(path)!;
-        string other = path == "polar.drive.damping" ? "polar.axis.damping_ratio=0.04..0.06" : "polar.drive.damping=1e-4..3e-4 N*m*s/rad";
+        string other = path == "polar.axis.damping_ratio" ? "polar.axis.viscous=0.1..0.3 N*m*s/rad" : "polar.axis.damping_ratio=0.04..0.06";
         MapRange first = Range("--x", path + "=" + RangeOf(key), 5), second = Range("--y", other, 3);
         IReadOnlyList<string> partners = Partners(path, key);
         var variants = new ScenarioVariants(text, "m.toml", partners, first, second);

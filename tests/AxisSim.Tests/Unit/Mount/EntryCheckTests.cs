@@ -101,6 +101,30 @@ public sealed class EntryCheckTests
     public void An_inertia_that_cannot_be_is_told(double[] terms, string why) =>
         Assert.Contains(why, Assert.Single(SetupChecks.Problems(s_good with { Load = s_good.Load with { PolarInertia = terms } })).ToString(), StringComparison.Ordinal);
 
+    /// <summary>A turn of 0.5 rad at 1e-300 rad/s, or with 1e-10 rad/s2 until half-way, would be simulated for ever.</summary>
+    [Fact]
+    public void A_move_without_end_is_told()
+    {
+        AxisModel polar = s_good.Polar!;
+        MountSetup turn = s_good with { Move = s_good.Move with { Start = default, End = default(MountPose) with { PolarRadians = -0.5 } } };
+        string Told(AxisMotion motion) => Assert.Single(SetupChecks.Problems(turn with { Polar = polar with { Motion = motion } })).ToString();
+        Assert.Contains("Polar.Motion.SlewRateRadiansPerSecond: found 1E-300, with which the move of 0.5 rad takes 5E+299 s or more", Told(polar.Motion with { SlewRateRadiansPerSecond = 1e-300 }), StringComparison.Ordinal);
+        Assert.Contains("Polar.Motion.Ramp: found 1E-10 rad/s2", Told(polar.Motion with { Ramp = Ramp.OfAcceleration(1e-10) }), StringComparison.Ordinal);
+        Assert.Empty(SetupChecks.Problems(turn with { Polar = polar with { Motion = polar.Motion with { Ramp = Ramp.OfAcceleration(1e-9) } } }));
+        Assert.Equal(2.0 * Math.Sqrt(0.5 / 1e-9), (polar.Motion with { Ramp = Ramp.OfAcceleration(1e-9) }).LeastSeconds(0.5), 1e-6);
+    }
+
+    [Fact]
+    public void A_train_beyond_any_is_told()
+    {
+        MountSetup With(params Core.Gearing.GearStage[] stages) => s_good with { Polar = s_good.Polar! with { Train = s_good.Polar!.Train with { Stages = stages } } };
+        var stage = new Core.Gearing.GearStage { Name = "wheel", DrivenTeeth = 100.0, DrivingTeeth = 1.0, Efficiency = 0.09 };
+        Assert.Equal(
+            ["Polar.Train.TotalRatio: found 1.44E+06; allowed: from 0.1 to 100000", "Polar.Train.Stages: found stages that pass on 0.0081 of the power together; allowed: from 0.01 to 1"],
+            SetupChecks.Problems(With(stage, stage)).Select(problem => problem.ToString()));
+        Assert.Empty(SetupChecks.Problems(With(stage)));
+    }
+
     [Fact]
     public void A_load_that_cannot_be_is_refused()
     {

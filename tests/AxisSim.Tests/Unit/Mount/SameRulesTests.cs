@@ -19,7 +19,7 @@ public sealed class SameRulesTests
     /// <summary>Numbers that no figure of a setup holds as they are: of bodies, of the sky, of what is not known exactly, of lumped loads.</summary>
     private static readonly string[] s_elsewhere = ["payload.", "counterweight.", "tolerances.", "polar.load.", "move.start.", "move.end.", "site.", "format", "declination."];
 
-    private static readonly string[][] s_wholes = [["polar.motion.ramp_time", "polar.motion.acceleration"], ["polar.worm."], ["polar.axis.friction", "polar.axis.breakaway", "polar.axis.viscous"], ["polar.flexible."], ["move.start", "move.end"]];
+    private static readonly string[][] s_wholes = [["polar.motion.ramp_time", "polar.motion.acceleration"], ["polar.worm."], ["polar.axis.friction", "polar.axis.breakaway", "polar.axis.viscous"], ["polar.flexible."], ["move.start", "move.end"], ["polar.drive.damping"]];
 
     public static TheoryData<string> Keys => [.. SetupTable.All.Select(figure => figure.Key)];
 

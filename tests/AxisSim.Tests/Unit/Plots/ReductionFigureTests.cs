@@ -1,8 +1,9 @@
 using System.Text;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Reductions;
-using AxisSim.Plots;
 using AxisSim.Plots.Drawing;
 using AxisSim.Plots.Reductions;
+using AxisSim.Plots;
 
 namespace AxisSim.Tests.Unit.Plots;
 
@@ -11,7 +12,7 @@ public sealed class ReductionFigureTests
 {
     private const string Long = "the heavy reflector of Harrow Fell Observatory with a long dew shield and a second guide telescope";
 
-    private static readonly ReductionPoint Nothing = SampleReductions.Point(50.0, ReductionBound.NotSimulated) with
+    private static readonly ReductionPoint Nothing = SampleReductions.Point(50.0, Limit.NotSimulated) with
     {
         Facts = SampleReductions.Facts(50.0) with { RateRadiansPerSecond = 0.0, AccelerationRadiansPerSecondSquared = 0.0, TorqueAtRestNewtonMetres = 0.0, FrictionLagRadians = double.NaN, PulseLimitRadiansPerSecond = double.PositiveInfinity },
         SafeRateRadiansPerSecond = double.NaN, SafeAccelerationRadiansPerSecondSquared = double.NaN, TorqueAtSlewNewtonMetres = 0.0,
@@ -20,7 +21,7 @@ public sealed class ReductionFigureTests
     private static Dictionary<string, ReductionPicture> Unlucky { get; } = new(StringComparer.Ordinal)
     {
         ["several"] = SampleReductions.Picture(SampleReductions.Several()),
-        ["one"] = SampleReductions.Picture(SampleReductions.Result(216.0, [SampleReductions.Point(216.0, ReductionBound.PulseRate)])),
+        ["one"] = SampleReductions.Picture(SampleReductions.Result(216.0, [SampleReductions.Point(216.0, Limit.PulseRate)])),
         ["nothing works"] = SampleReductions.Picture(SampleReductions.Result(50.0, [Nothing])) with { AskedRateRadiansPerSecond = 0.0, AskedAccelerationRadiansPerSecondSquared = double.NaN, ToleranceRadians = double.NaN },
         ["no match"] = SampleReductions.Picture(SampleReductions.Several() with { AtOptimum = null, Match = SampleReductions.Match with { MotorTorqueNewtonMetres = 0.0 } }),
         ["match far away"] = SampleReductions.Picture(SampleReductions.Several() with { AtOptimum = SampleReductions.Facts(1e7) }),
@@ -67,6 +68,6 @@ public sealed class ReductionFigureTests
     {
         ReductionResult several = SampleReductions.Several();
         Assert.Contains("nothing to draw", Assert.Throws<ArgumentException>(() => ReductionFigure.Create(SampleReductions.Picture(several with { Points = [] }))).Message, StringComparison.Ordinal);
-        Assert.Throws<ArgumentException>(() => ReductionFigure.Create(SampleReductions.Picture(several with { Points = [SampleReductions.Point(0.0, ReductionBound.Friction)] })));
+        Assert.Throws<ArgumentException>(() => ReductionFigure.Create(SampleReductions.Picture(several with { Points = [SampleReductions.Point(0.0, Limit.Friction)] })));
     }
 }

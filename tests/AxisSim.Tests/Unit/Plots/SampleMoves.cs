@@ -20,24 +20,24 @@ internal static class SampleMoves
     private const double Changeover = 20;
 
     /// <summary>A move that arrives and settles 0.8 s after the slew, 6 arcsec short of its command.</summary>
-    public static (Trace Trace, AxisOutcome Outcome) Good(double step = 0.002)
+    public static (Trace Trace, AxisOutcome Outcome) Good(double step = 0.002, Action<int, double[]>? spoil = null)
     {
-        Trace trace = Run(step, null, false);
+        Trace trace = Run(step, null, false, spoil);
         return (trace, Outcome(Verdict.Arrives, null, new Settling(0.80, null, 3 * ArcSecond, 0.6 * ArcSecond, 2 * ArcSecond, -6 * ArcSecond, 0.1 * ArcSecond, false)));
     }
 
     /// <summary>A move that loses sync while speeding up.</summary>
-    public static (Trace Trace, AxisOutcome Outcome) Stalled(double step = 0.002)
+    public static (Trace Trace, AxisOutcome Outcome) Stalled(double step = 0.002, Action<int, double[]>? spoil = null)
     {
         const double lost = 1.43; // s
-        Trace trace = Run(step, lost, false);
+        Trace trace = Run(step, lost, false, spoil);
         return (trace, Outcome(Verdict.Stalls, new LossOfSync(lost, Rate * lost / Ramp, Rate * lost / Ramp * TotalRatio, MovePhase.Accelerating, true), null));
     }
 
     /// <summary>Sidereal tracking without a slew: errors of a few tenths of an arcsec.</summary>
     public static (Trace Trace, AxisOutcome Outcome) Tracking()
     {
-        Trace trace = Run(0.01, null, true);
+        Trace trace = Run(0.01, null, true, null);
         return (trace, Outcome(Verdict.Arrives, null, new Settling(0, 0, 0, null, 1 * ArcSecond, 0, 0.1 * ArcSecond, false)) with { SlewSeconds = 0 });
     }
 
@@ -100,9 +100,11 @@ internal static class SampleMoves
         return (load / TotalRatio / (load > 0 ? 0.45 : 1.2)) + motor + (t < SlewSeconds ? 0.005 + (1e-5 * PlannedRate(t) * TotalRatio) : 0);
     }
 
-    private static Trace Run(double step, double? lost, bool tracking)
+    /// <summary>A trace of stretches of one sample each; a spoiler may change the values of any.</summary>
+    private static Trace Run(double step, double? lost, bool tracking, Action<int, double[]>? spoil)
     {
         Trace trace = new();
+        double[] values = new double[Enum.GetValues<TraceQuantity>().Length];
         Random noise = new(7);
         double loadAngle = 0, error = 0, previousError = 0;
         int count = (int)Math.Round((tracking ? 60 : SlewSeconds + Observed) / step);
@@ -136,27 +138,40 @@ internal static class SampleMoves
             double electrical = 100 * PlannedAngle(t) * TotalRatio;
             double current = t < SlewSeconds + 0.5 ? Math.Min(1.5, 24 * 1.27 / double.Hypot(1.5, 100 * w * 6e-3)) : 0.5;
             (double sin, double cos) = Math.SinCos(electrical);
-            trace.TimeSeconds.Add(t);
-            trace.PlannedAngleRadians.Add(tracking ? rate * t : PlannedAngle(t));
-            trace.PlannedRateRadiansPerSecond.Add(rate);
-            trace.ActualRateRadiansPerSecond.Add(i == 0 ? rate : rate + ((error - previousError) / step));
-            trace.MotorSpeedRadiansPerSecond.Add(stalled ? 20 * Math.Sin(600 * t) : w);
-            trace.AxisErrorRadians.Add(error);
-            trace.PayloadErrorRadians.Add(error);
-            trace.SettleErrorRadians.Add(error);
-            trace.LoadAngleRadians.Add(loadAngle);
-            trace.MotorTorqueNewtonMetres.Add(stalled ? available * Math.Sin(loadAngle) : needed + (full ? 0.05 * Math.Sin(4 * electrical) : 0.004 * Math.Sin(4 * electrical)));
-            trace.NeededTorqueNewtonMetres.Add(needed);
-            trace.AvailableTorqueNewtonMetres.Add(available);
-            trace.PhaseACurrentAmperes.Add(full ? current * Math.Sign(cos) : current * cos);
-            trace.PhaseBCurrentAmperes.Add(full ? current * Math.Sign(sin) : current * sin);
-            trace.SaturationShare.Add(Math.Clamp((w - 24) / 16, 0, 1) * (0.9 + (0.1 * Math.Sin(40 * t))));
-            trace.BusVolts.Add(24);
-            trace.SupplyCurrentAmperes.Add(0.8);
-            trace.WindingCelsius.Add(20 + (0.1 * t));
-            trace.MeshTorqueNewtonMetres.Add(needed * TotalRatio * 0.45);
-            trace.ClutchSlipRadians.Add(0);
-            trace.FullStepping.Add(full ? 1 : 0);
+            values[(int)TraceQuantity.PlannedAngleRadians] = tracking ? rate * t : PlannedAngle(t);
+            values[(int)TraceQuantity.PlannedRateRadiansPerSecond] = rate;
+            values[(int)TraceQuantity.ActualRateRadiansPerSecond] = i == 0 ? rate : rate + ((error - previousError) / step);
+            values[(int)TraceQuantity.MotorSpeedRadiansPerSecond] = stalled ? 20 * Math.Sin(600 * t) : w;
+            values[(int)TraceQuantity.AxisErrorRadians] = error;
+            values[(int)TraceQuantity.PayloadErrorRadians] = error;
+            values[(int)TraceQuantity.SettleErrorRadians] = error;
+            values[(int)TraceQuantity.LoadAngleRadians] = loadAngle;
+            values[(int)TraceQuantity.MotorTorqueNewtonMetres] = stalled ? available * Math.Sin(loadAngle) : needed + (full ? 0.05 * Math.Sin(4 * electrical) : 0.004 * Math.Sin(4 * electrical));
+            values[(int)TraceQuantity.NeededTorqueNewtonMetres] = needed;
+            values[(int)TraceQuantity.AvailableTorqueNewtonMetres] = available;
+            values[(int)TraceQuantity.PhaseACurrentAmperes] = full ? current * Math.Sign(cos) : current * cos;
+            values[(int)TraceQuantity.PhaseBCurrentAmperes] = full ? current * Math.Sign(sin) : current * sin;
+            values[(int)TraceQuantity.CurrentAmplitudeAmperes] = double.Hypot(values[(int)TraceQuantity.PhaseACurrentAmperes], values[(int)TraceQuantity.PhaseBCurrentAmperes]);
+            values[(int)TraceQuantity.Saturated] = Math.Clamp((w - 24) / 16, 0, 1) * (0.9 + (0.1 * Math.Sin(40 * t)));
+            values[(int)TraceQuantity.BusVolts] = 24;
+            values[(int)TraceQuantity.SupplyCurrentAmperes] = 0.8;
+            values[(int)TraceQuantity.WindingCelsius] = 20 + (0.1 * t);
+            values[(int)TraceQuantity.MeshTorqueNewtonMetres] = needed * TotalRatio * 0.45;
+            values[(int)TraceQuantity.ClutchSlipRadians] = 0;
+            values[(int)TraceQuantity.FullStepping] = full ? 1 : 0;
+            spoil?.Invoke(i, values);
+            double from = Math.Max(0.0, t - step);
+            trace.Add(from, t, values, values, values);
+            if (t > (tracking ? 0 : SlewSeconds))
+            {
+                trace.Settling.Add(from, t, values[(int)TraceQuantity.SettleErrorRadians], values[(int)TraceQuantity.SettleErrorRadians]);
+            }
+
+            if (t > lost - 0.25 && t < lost + 0.15)
+            {
+                trace.Loss.Add(from, t, values[(int)TraceQuantity.LoadAngleRadians], values[(int)TraceQuantity.LoadAngleRadians]);
+            }
+
             previousError = error;
         }
 
@@ -173,7 +188,7 @@ internal static class SampleMoves
         SlewSeconds = SlewSeconds,
         Settling = settling,
         Offset = new OffsetSplit(-6 * ArcSecond, -3 * ArcSecond, -2 * ArcSecond, -1 * ArcSecond, 0, 0, 0),
-        Power = new PowerAndHeat(1.2, 0.8, 600, 23.5, 24.2, 24, 80, 130, InsulationClass.B),
+        Power = new PowerAndHeat(1.2, 0.8, 600, 23.5, 24.2, 24, 80, ContinuousDuty.Slewing, 130, InsulationClass.B),
         Facts = new DerivedFacts
         {
             TotalReduction = TotalRatio,
@@ -191,6 +206,8 @@ internal static class SampleMoves
             SelfLocking = true,
             WormPeriodSeconds = 598.4,
             RotorResonanceHertz = 420,
+            DampingNewtonMetreSecondsPerRadian = 0,
+            DampingShare = 0,
             EncoderCountRadians = 0,
         },
         StepSeconds = 50e-6,

@@ -1,5 +1,6 @@
 using AxisSim.Core.Batches;
 using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Reductions;
 using AxisSim.Core.Studies;
 using AxisSim.Plots;
@@ -27,11 +28,11 @@ internal static class SampleReductions
     public static ReductionResult Several() => Result(
         216.0,
         [
-            Point(27.0, ReductionBound.Friction) with { SafeRateRadiansPerSecond = double.NaN, SafeAccelerationRadiansPerSecondSquared = double.NaN, OwnMove = Verdict.Stalls, OwnMargin = -0.2, OwnLoadFactor = null, OwnSettleSeconds = double.NaN },
-            Point(108.0, ReductionBound.SupplyVoltage) with { OwnMove = Verdict.DoesNotSettle, OwnLoadFactor = null, OwnSettleSeconds = double.NaN },
-            Point(216.0, ReductionBound.PulseRate),
-            Point(432.0, ReductionBound.PulseRate) with { AccelerationFailure = null, OwnLoadFactor = new LoadFactor(6.0, AtLeast: true) },
-            Point(864.0, ReductionBound.PulseRate) with { OwnMove = null, OwnMargin = double.NaN, OwnLoadFactor = null, OwnSettleSeconds = double.NaN },
+            Point(27.0, Limit.Friction) with { SafeRateRadiansPerSecond = double.NaN, SafeAccelerationRadiansPerSecondSquared = double.NaN, OwnMove = Verdict.Stalls, OwnMargin = -0.2, OwnLoadFactor = null, OwnSettleSeconds = double.NaN },
+            Point(108.0, Limit.SupplyVoltage) with { OwnMove = Verdict.DoesNotSettle, OwnLoadFactor = null, OwnSettleSeconds = double.NaN },
+            Point(216.0, Limit.PulseRate),
+            Point(432.0, Limit.PulseRate) with { AccelerationFailure = null, OwnLoadFactor = new LoadFactor(6.0, AtLeast: true) },
+            Point(864.0, Limit.PulseRate) with { OwnMove = null, OwnMargin = double.NaN, OwnLoadFactor = null, OwnSettleSeconds = double.NaN },
         ]);
 
     public static ReductionPicture Picture(ReductionResult result) => new()
@@ -55,18 +56,18 @@ internal static class SampleReductions
         MovesRun = 211,
     };
 
-    public static ReductionPoint Point(double ratio, ReductionBound bound) => new()
+    public static ReductionPoint Point(double ratio, Limit bound) => new()
     {
         Facts = Facts(ratio),
         SafeRateRadiansPerSecond = Math.Min(12.0, 1406.0 / ratio) * Degree,
-        FirstFailingRateRadiansPerSecond = bound == ReductionBound.PulseRate ? double.NaN : 12.2 * Degree,
+        FirstFailingRateRadiansPerSecond = bound == Limit.PulseRate ? double.NaN : 12.2 * Degree,
         Bound = bound,
         Shares = null,
         SafeAccelerationRadiansPerSecondSquared = 0.2 * ratio * Degree,
         AccelerationFailure = BatchEnd.Stalls,
         AccelerationTriedAtRadiansPerSecond = 3.0 * Degree,
         TorqueAtSlewNewtonMetres = 0.06 * ratio,
-        OwnShares = new TorqueShares(1.5e-3, 2.6e-3, 0.0, 5.6e-3, 14.3e-3, 0.161),
+        OwnShares = new TorqueShares(1.5, 11.3, false, 1.5e-3, 2.6e-3, 0.0, 5.6e-3, 14.3e-3, 0.161),
         OwnMove = Verdict.Arrives,
         OwnMargin = 0.84,
         OwnLoadFactor = new LoadFactor(5.6, AtLeast: false),

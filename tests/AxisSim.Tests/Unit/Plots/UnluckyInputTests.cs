@@ -13,16 +13,17 @@ public sealed class UnluckyInputTests
     public void An_empty_trace_is_refused_in_words()
     {
         ArgumentException refusal = Assert.Throws<ArgumentException>(() => Figures.Sheet((new Trace(), SampleMoves.Good().Outcome)));
-        Assert.Contains("no samples", refusal.Message, StringComparison.Ordinal);
+        Assert.Contains("The trace is empty", refusal.Message, StringComparison.Ordinal);
     }
 
     [Fact]
-    public void A_trace_of_uneven_lists_is_refused_in_words()
+    public void A_stretch_that_lacks_a_quantity_is_refused_in_words()
     {
-        (Trace trace, AxisOutcome outcome) = SampleMoves.Good(0.5);
-        trace.NeededTorqueNewtonMetres.RemoveAt(3);
-        ArgumentException refusal = Assert.Throws<ArgumentException>(() => Figures.Sheet((trace, outcome)));
-        Assert.Contains("NeededTorqueNewtonMetres", refusal.Message, StringComparison.Ordinal);
+        double[] all = new double[Enum.GetValues<TraceQuantity>().Length];
+        Trace trace = new();
+        ArgumentException refusal = Assert.Throws<ArgumentException>(() => trace.Add(0, 1, all, all.AsSpan(1), all));
+        Assert.Contains($"{all.Length - 1} mean", refusal.Message, StringComparison.Ordinal);
+        Assert.Equal(0, trace.Count);
     }
 
     [Fact]
@@ -36,33 +37,34 @@ public sealed class UnluckyInputTests
     [Fact]
     public void Samples_that_are_no_numbers_leave_gaps()
     {
-        foreach ((Trace trace, AxisOutcome outcome) in new[] { SampleMoves.Good(0.02), SampleMoves.Stalled(0.02) })
+        static void Spoil(int i, double[] values)
         {
-            for (int i = 300; i < trace.Count; i += 7)
+            if (i < 300 || i % 7 != 0)
             {
-                trace.AxisErrorRadians[i] = double.NaN;
-                trace.ActualRateRadiansPerSecond[i] = double.PositiveInfinity;
-                trace.MotorTorqueNewtonMetres[i] = double.NegativeInfinity;
-                trace.PhaseACurrentAmperes[i] = double.NaN;
-                trace.LoadAngleRadians[i] = double.NaN;
+                return;
             }
 
-            AssertDrawn(Figures.Sheet((trace, outcome)));
+            values[(int)TraceQuantity.AxisErrorRadians] = double.NaN;
+            values[(int)TraceQuantity.SettleErrorRadians] = double.NaN;
+            values[(int)TraceQuantity.ActualRateRadiansPerSecond] = double.PositiveInfinity;
+            values[(int)TraceQuantity.MotorTorqueNewtonMetres] = double.NegativeInfinity;
+            values[(int)TraceQuantity.PhaseACurrentAmperes] = double.NaN;
+            values[(int)TraceQuantity.LoadAngleRadians] = double.NaN;
         }
+
+        AssertDrawn(Figures.Sheet(SampleMoves.Good(0.02, Spoil)));
+        AssertDrawn(Figures.Sheet(SampleMoves.Stalled(0.004, Spoil)));
     }
 
     [Fact]
-    public void A_quantity_that_is_never_a_number_leaves_its_panel_empty_and_the_others_whole()
-    {
-        (Trace trace, AxisOutcome outcome) = SampleMoves.Good(0.02);
-        for (int i = 0; i < trace.Count; i++)
+    public void A_quantity_that_is_never_a_number_leaves_its_panel_empty_and_the_others_whole() =>
+        AssertDrawn(Figures.Sheet(SampleMoves.Good(0.02, (_, values) =>
         {
-            trace.AxisErrorRadians[i] = double.NaN;
-            trace.AvailableTorqueNewtonMetres[i] = double.NaN;
-        }
-
-        AssertDrawn(Figures.Sheet((trace, outcome)));
-    }
+            values[(int)TraceQuantity.AxisErrorRadians] = double.NaN;
+            values[(int)TraceQuantity.SettleErrorRadians] = double.NaN;
+            values[(int)TraceQuantity.LoadAngleRadians] = double.NaN;
+            values[(int)TraceQuantity.AvailableTorqueNewtonMetres] = double.NaN;
+        })));
 
     [Fact]
     public void Nothing_to_draw_on_the_plane_is_refused_in_words()

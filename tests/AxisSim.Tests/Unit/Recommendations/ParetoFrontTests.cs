@@ -33,6 +33,13 @@ public sealed class ParetoFrontTests
     }
 
     [Fact]
+    public void Of_two_as_fast_with_the_load_factor_at_its_cap_the_cooler_is_taken()
+    {
+        FrontPoint hot = Point(5.0, 1.0, 1.0, 2.4, 0.0, 6.0, 45.0), cool = Point(5.0, 1.0, 0.9, 2.4, 0.0, 6.0, 38.0);
+        Assert.All(Enum.GetValues<RecommendAim>(), aim => Assert.Equal(cool, ParetoFront.Choose([hot, cool], aim, 1.3)));
+    }
+
+    [Fact]
     public void What_has_less_margin_than_asked_is_never_taken()
     {
         Assert.Equal(Thin, ParetoFront.Choose(All, RecommendAim.Fastest, 1.05));

@@ -1,7 +1,9 @@
+using AxisSim.Tests.Assemblies;
 using AxisSim.Core.Batches;
 using AxisSim.Core.Envelopes;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Recommendations;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
@@ -28,7 +30,7 @@ public sealed class SearchTests
         LoadCase load = new(move, ToleranceFactors.Nominal);
         AxisSettings own = AxisSettings.Of(setup, MountAxis.Polar);
         AxisSettings[] grid = [.. Currents.SelectMany(current => Ramps.Select(ramp => own with { SlewCurrentAmperes = current, RampSeconds = ramp }))];
-        SafeRate[] found = new RateFinder(new BatchAsker(0, Step, null, default), Margin, Resolution).Run([.. grid.Select(settings => new RateQuestion(setup, settings))], [load]);
+        GreatestRate[] found = new RateFinder(new Asker(new QuestionOptions { StepSeconds = Step }), Margin, Resolution).Run([.. grid.Select(settings => new RateQuestion(setup, settings))], [load]);
         var points = new List<FrontPoint>();
         (double Seconds, AxisSettings Settings) best = (double.PositiveInfinity, default);
         for (int i = 0; i < grid.Length; i++)
@@ -61,5 +63,5 @@ public sealed class SearchTests
     }
 
     private static bool Arrives(MountSetup setup, LoadCase load, AxisSettings settings) =>
-        Arrival.Of(load.With(setup, settings, Margin, RateFinder.ProbeRadians(settings)).Setup, MountAxis.Polar, Step);
+        ScalarArrival.Of(load.With(setup, settings, Margin, RateFinder.ProbeRadians(settings)).Setup, MountAxis.Polar, Step);
 }

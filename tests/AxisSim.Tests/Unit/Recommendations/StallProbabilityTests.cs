@@ -1,4 +1,5 @@
 using AxisSim.Core.Mount;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Recommendations;
 using AxisSim.Core.Sky;
 
@@ -24,7 +25,7 @@ public sealed class StallProbabilityTests
         var tolerances = new Tolerances { ImbalanceShare = Share, FrictionShare = 0.0, ColdShare = 0.0, SupplyShare = 0.0, MotorTorqueShare = 0.0, InertiaShare = 0.0 };
         (MountSetup setup, CheckMove move, AxisSettings settings) = Case();
         const double Threshold = 1.0 - (6.0 * 0.02 / Clutch);
-        StallProbability answer = StallProbability.Of(new BatchAsker(0, 50e-6, null, default), setup, settings, [move], tolerances, Samples, seed: 7);
+        StallProbability answer = StallProbability.Of(new Asker(new QuestionOptions()), setup, settings, [move], tolerances, Samples, seed: 7);
         ToleranceFactors[] drawn = StallProbability.Draw(tolerances, Samples, seed: 7);
         int above = drawn.Count(f => f.Imbalance > Threshold + ThresholdSlack), below = drawn.Count(f => f.Imbalance < Threshold - ThresholdSlack);
         Assert.InRange(answer.Failed, above, Samples - below);

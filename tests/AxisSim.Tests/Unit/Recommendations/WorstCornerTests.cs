@@ -1,5 +1,6 @@
 using AxisSim.Core.Batches;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Recommendations;
 using AxisSim.Core.Sky;
 using AxisSim.Files.Scenarios;
@@ -20,10 +21,10 @@ public sealed class WorstCornerTests
         MountSetup setup = scenario.Setup;
         CheckMove move = CheckMoves.Of(setup, MountAxis.Polar, scenario.LatitudeRadians).First(one => one.Kind == CheckMoveKind.OpposedAtStart);
         AxisSettings settings = AxisSettings.Of(setup, MountAxis.Polar) with { SlewRateRadiansPerSecond = degreesPerSecond * Setups.Degree, RampSeconds = ramp };
-        var ask = new BatchAsker(0, 50e-6, null, default);
+        var ask = new Asker(new QuestionOptions());
         WorstCorner found = WorstCorner.Find(ask, setup, settings, [move], scenario.Tolerances, 1.3, RateFinder.ProbeRadians);
         double most = RateFinder.ProbeRadians(settings);
-        double[] all = LoadFactors.Of(
+        double[] all = CornerFactors.Of(
             ask,
             [.. Enumerable.Range(0, ToleranceFactors.Corners).Select(mask => (Func<double, IEnumerable<BatchCase>>)(factor => [new LoadCase(move, ToleranceFactors.Corner(scenario.Tolerances, mask)).With(setup, settings, factor, most)]))],
             1.3);
@@ -37,7 +38,7 @@ public sealed class WorstCornerTests
     {
         var tolerances = new Tolerances();
         ToleranceFactors hard = ToleranceFactors.Corner(tolerances, ToleranceFactors.HardMask);
-        Assert.Equal(new ToleranceFactors(1.1, 1.3, 1.1, 0.95, 0.9, 1.05), hard);
+        Assert.Equal(new ToleranceFactors(1.1, 1.3, 1.1, 0.95, 0.9, 1.05, 0.5), hard);
         Assert.Equal(ToleranceFactors.Corners, Enumerable.Range(0, ToleranceFactors.Corners).Select(mask => ToleranceFactors.Corner(tolerances, mask)).Distinct().Count());
         MountSetup setup = Setups.Of("nominal"), changed = hard.Apply(setup, MountAxis.Polar);
         Assert.Equal(24.0 * 0.95, changed.Polar!.Drive.SupplyVolts, 1e-12);

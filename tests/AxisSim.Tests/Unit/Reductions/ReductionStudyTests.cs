@@ -2,6 +2,7 @@ using AxisSim.Core.Batches;
 using AxisSim.Core.Envelopes;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Reductions;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
@@ -13,6 +14,9 @@ namespace AxisSim.Tests.Unit.Reductions;
 public sealed class ReductionStudyTests
 {
     private const double Degree = Math.PI / 180.0;
+
+    // Of the search for a rate: marks that differ by 2.5 at the most, 32 places from one to the next.
+    private const double Tolerance = 0.03;
 
     // A short move about both axes; fewer microsteps, so that the controller's pulses do not hide the motor.
     private static readonly string[] Short = ["move.end_polar=-11 deg", "move.end_declination=13 deg", "polar.drive.microsteps=16"];
@@ -27,9 +31,9 @@ public sealed class ReductionStudyTests
     {
         // The envelope is known to its resolution of 0.05 deg/s in some 3.5, the lesson to 2 %; both err on the safe side.
         double resolution = 0.05 * Degree;
-        SafeRate envelope = Assert.Single(EnvelopeStudy.Run([new EnvelopeCase(Heavy, Heavy.Polar!.Motion.RampInUseSeconds)], MountAxis.Polar, new EnvelopeOptions { ResolutionRadiansPerSecond = resolution }));
+        GreatestRate envelope = Assert.Single(EnvelopeStudy.Run([new EnvelopeCase(Heavy, Heavy.Polar!.Motion.RampInUseSeconds)], MountAxis.Polar, new EnvelopeOptions { ResolutionRadiansPerSecond = resolution }));
         double rate = s_three.Value.Own.SafeRateRadiansPerSecond;
-        Assert.InRange(rate, envelope.RateRadiansPerSecond / (1.0 + EdgeScan.Tolerance), envelope.RateRadiansPerSecond + resolution);
+        Assert.InRange(rate, envelope.RateRadiansPerSecond / (1.0 + Tolerance), envelope.RateRadiansPerSecond + resolution);
     }
 
     [Fact]

@@ -2,6 +2,7 @@ using AxisSim.Core.Drives;
 using AxisSim.Core.Gearing;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
 using AxisSim.Tests.Assemblies;
@@ -118,7 +119,7 @@ public sealed class MoveStudyTests
         AxisModel axis = BenchmarkCase.Axis with { Train = BenchmarkCase.Axis.Train with { ClutchNewtonMetres = 8.0 } };
         AxisResult result = MoveStudy.Run(BenchmarkCase.Setup(axis, -30.0, 60 * BenchmarkCase.Degree, 0.5), MountAxis.Polar, new MoveOptions());
         Assert.Equal(Verdict.ClutchSlips, result.Outcome.Verdict);
-        Assert.Equal(FailureCause.Clutch, result.Diagnosis!.Cause);
+        Assert.Equal(Limit.Clutch, result.Diagnosis!.Why.Limit);
 
         // By hand: 30 cos 50 deg sin x + 0.8 = 8 at x = 21.9 deg, reached after 1 s of half rate and then at 3 deg/s: 8.3 s.
         Assert.Equal(8.3, result.Outcome.ClutchSlipSeconds!.Value, 0.5);
@@ -144,7 +145,7 @@ public sealed class MoveStudyTests
             Motion = new AxisMotion { SlewRateRadiansPerSecond = 3 * BenchmarkCase.Degree, Ramp = Ramp.OfSeconds(0.5) },
         };
         AxisResult result = MoveStudy.Run(BenchmarkCase.Setup(axis, 4.0, 3 * BenchmarkCase.Degree, 1.5), MountAxis.Polar, Plain);
-        Assert.Equal(3.0, result.Trace.TimeSeconds[^1], 2e-3); // 1.5 s of slew and 1.5 s of watch
+        Assert.Equal(3.0, result.Trace.ToSeconds[^1], 2e-3); // 1.5 s of slew and 1.5 s of watch
         Assert.Null(result.Outcome.Settling!.HoldJumpRadians);
     }
 }

@@ -1,5 +1,6 @@
 using AxisSim.Core.Drives;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
 using AxisSim.Tests.Docs;
@@ -34,7 +35,7 @@ public sealed class PowerOnStudyTests
         AxisResult result = MoveStudy.Run(setup, axis, new MoveOptions { Explain = false });
         AxisModel model = setup.Axis(axis);
         double expected = PowerOnStudy.SupplyAmperes(model, model.Drive.HoldingCurrentAmperes, result.Outcome.Power.EndCelsius);
-        Assert.Equal(result.Trace.SupplyCurrentAmperes[^1], expected, RestShare * expected);
+        Assert.Equal(result.Trace[TraceQuantity.SupplyCurrentAmperes].Mean[^1], expected, RestShare * expected);
     }
 
     [Fact]

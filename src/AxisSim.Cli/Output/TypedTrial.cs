@@ -1,0 +1,63 @@
+using AxisSim.Core.Batches;
+using AxisSim.Core.Mount;
+using AxisSim.Core.Questions;
+using AxisSim.Core.Sky;
+using AxisSim.Files.Scenarios;
+
+namespace AxisSim.Cli.Output;
+
+/// <summary>A promise made beside settings: that an axis arrives with them and settles, and arrives with a load factor as well.</summary>
+/// <param name="Axis">The axis.</param>
+/// <param name="Settings">The settings as they would be typed, each <c>key=value</c>.</param>
+/// <param name="LoadFactor">The load factor.</param>
+internal sealed record Promise(MountAxis Axis, IReadOnlyList<string> Settings, double LoadFactor);
+
+/// <summary>Runs settings as they would be typed, before anybody is told to type them.</summary>
+internal static class TypedTrial
+{
+    /// <summary>
+    /// Which promises hold: the scenario is read again with the settings, the axis arrives and settles as the mount is, arrives at the load factor, and the other axis arrives and settles too unless
+    /// it fails without them as well.
+    /// </summary>
+    public static bool[] Hold(Scenario scenario, IReadOnlyList<Promise> promises, QuestionOptions options)
+    {
+        MountSetup?[] setups = [.. promises.Select(promise => scenario.With(promise.Settings).Scenario?.Setup)];
+        int[] read = [.. Enumerable.Range(0, promises.Count).Where(i => setups[i] is not null)];
+        var wholes = new List<BatchCase>();
+        var others = new List<int>();
+        foreach (int i in read)
+        {
+            wholes.Add(new BatchCase(setups[i]!, promises[i].Axis));
+        }
+
+        foreach (int i in read.Where(i => Has(setups[i]!, Other(promises[i].Axis))))
+        {
+            others.Add(i);
+            wholes.Add(new BatchCase(setups[i]!, Other(promises[i].Axis)));
+        }
+
+        // The other axis as it is without the settings, to see whether it fails anyway.
+        MountAxis[] plain = [.. others.Select(i => Other(promises[i].Axis)).Distinct()];
+        wholes.AddRange(plain.Select(axis => new BatchCase(scenario.Setup, axis)));
+        bool[] settled = Arrive(wholes, BatchDepth.Settling, options);
+        bool[] loaded = Arrive([.. read.Select(i => new BatchCase(setups[i]!.Loaded(promises[i].Axis, promises[i].LoadFactor), promises[i].Axis))], BatchDepth.Outcome, options);
+        bool[] holds = new bool[promises.Count];
+        for (int k = 0; k < read.Length; k++)
+        {
+            int beside = others.IndexOf(read[k]);
+            bool other = beside < 0 || settled[read.Length + beside] || !settled[read.Length + others.Count + Array.IndexOf(plain, Other(promises[read[k]].Axis))];
+            holds[read[k]] = settled[k] && loaded[k] && other;
+        }
+
+        return holds;
+    }
+
+    private static bool[] Arrive(List<BatchCase> cases, BatchDepth depth, QuestionOptions options) => cases.Count == 0 ? [] :
+    [
+        .. BatchStudy.Run(cases, new BatchOptions { Depth = depth, StepSeconds = options.StepSeconds, Threads = options.Threads, Stop = options.Stop }).Select(result => result.End == BatchEnd.Arrives),
+    ];
+
+    private static MountAxis Other(MountAxis axis) => axis == MountAxis.Polar ? MountAxis.Declination : MountAxis.Polar;
+
+    private static bool Has(MountSetup setup, MountAxis axis) => (axis == MountAxis.Polar ? setup.Polar : setup.Declination) is not null;
+}
