@@ -21,7 +21,7 @@ const double Degree = Math.PI / 180.0, Arcsecond = Degree / 3600.0;
 var axis = new AxisModel
 {
     Motor = new StepperMotor { StepsPerRevolution = 200, HoldingTorqueNewtonMetres = 0.26, RatedCurrentAmperes = 1.5, ResistanceOhms = 1.5, InductanceHenries = 3e-3, RotorInertiaKilogramSquareMetres = 6e-6 },
-    Drive = new ChopperDrive { SupplyVolts = 12, SlewCurrentAmperes = 1.4, TrackingCurrentAmperes = 1.0, HoldingCurrentAmperes = 0.7, MicrostepsPerFullStep = 64, DampingNewtonMetreSecondsPerRadian = 1e-4 },
+    Drive = new ChopperDrive { SupplyVolts = 12, SlewCurrentAmperes = 1.4, TrackingCurrentAmperes = 1.0, HoldingCurrentAmperes = 0.7, MicrostepsPerFullStep = 64, GivenDampingNewtonMetreSecondsPerRadian = 1e-4 },
     Train = new GearTrain
     {
         Stages = [new GearStage { Name = "belt", DrivenTeeth = 60, DrivingTeeth = 12, Efficiency = 0.97 }],
