@@ -76,8 +76,8 @@ internal static class LaneRows
         {
             row.WormPerNode = 1.0 / (p.WormRatio * row.StepsPerRadian);
             row.NodeKick = kick / p.WormRatio;
-            row.RubKick = even * row.NodeKick;
-            row.RubOdd = odd * row.NodeKick;
+            row.MeshFrictionKick = even * row.NodeKick;
+            row.MeshFrictionOdd = odd * row.NodeKick;
             return;
         }
 
@@ -89,11 +89,11 @@ internal static class LaneRows
         row.StageHalfBacklash = p.StageMesh.HalfBacklash;
         row.StageFree = p.StageMesh.HalfBacklash > 0.0 ? 0.0 : double.PositiveInfinity;
         row.StageKick = kick / p.StageRatio;
-        row.StageRubKick = 0.5 * (p.StageLoss.Driving + p.StageLoss.BackDriving) * row.StageKick;
-        row.StageRubOdd = 0.5 * (p.StageLoss.Driving - p.StageLoss.BackDriving) * row.StageKick;
+        row.StageFrictionKick = 0.5 * (p.StageLoss.Driving + p.StageLoss.BackDriving) * row.StageKick;
+        row.StageFrictionOdd = 0.5 * (p.StageLoss.Driving - p.StageLoss.BackDriving) * row.StageKick;
         row.ShaftKick = shaftKick;
-        row.ShaftRubKick = even * shaftKick / p.WormRatio;
-        row.ShaftRubOdd = odd * shaftKick / p.WormRatio;
+        row.ShaftFrictionKick = even * shaftKick / p.WormRatio;
+        row.ShaftFrictionOdd = odd * shaftKick / p.WormRatio;
     }
 
     private static void Supply(ref LaneParameters row, MountSetup setup, AxisModel model, double h)
@@ -215,6 +215,6 @@ internal static class LaneRows
         IReadOnlyList<double> q = setup.Load.DeclinationGravity;
         (row.Gravity0, row.Gravity1, row.Gravity2) = (q[0], q[1], q[2]);
         (row.Gravity3, row.Gravity4, row.Gravity5) = (q[3], q[4], q[5]);
-        (row.Throw1, row.Throw2, row.Throw3, row.Throw4) = (-0.5 * j[1], 0.5 * j[2], -j[3], j[4]);
+        (row.InertiaHalfSlope1, row.InertiaHalfSlope2, row.InertiaHalfSlope3, row.InertiaHalfSlope4) = (-0.5 * j[1], 0.5 * j[2], -j[3], j[4]);
     }
 }

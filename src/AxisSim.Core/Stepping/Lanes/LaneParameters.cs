@@ -23,9 +23,9 @@ internal struct LaneParameters
     /// <summary>Dry friction of the rotor times the kick, full steps per step.</summary>
     public V RotorCoulombKick;
     /// <summary>Even friction of the worm mesh on the rotor, full steps per step and N m at the axis.</summary>
-    public V RubKick;
+    public V MeshFrictionKick;
     /// <summary>Odd friction, likewise.</summary>
-    public V RubOdd;
+    public V MeshFrictionOdd;
     /// <summary>Decay of the regulator over a step (<see cref="PhaseLaw"/>).</summary>
     public V RegulatorDecay;
     /// <summary>Its share s.</summary>
@@ -66,15 +66,15 @@ internal struct LaneParameters
     /// <summary>Torque of the stages on the rotor, full steps per step and N m at the worm shaft.</summary>
     public V StageKick;
     /// <summary>Even friction of the stages, likewise.</summary>
-    public V StageRubKick;
+    public V StageFrictionKick;
     /// <summary>Odd friction of the stages, likewise.</summary>
-    public V StageRubOdd;
+    public V StageFrictionOdd;
     /// <summary>Kick of the worm shaft, rad per step and N m.</summary>
     public V ShaftKick;
     /// <summary>Even friction of the worm mesh on the worm shaft, rad per step and N m at the axis.</summary>
-    public V ShaftRubKick;
+    public V ShaftFrictionKick;
     /// <summary>Odd friction, likewise.</summary>
-    public V ShaftRubOdd;
+    public V ShaftFrictionOdd;
     /// <summary>Kick of the flexible payload, rad per step and N m; 0 without one.</summary>
     public V PayloadKick;
     /// <summary>Stiffness of its spring, N m/rad.</summary>
@@ -160,13 +160,13 @@ internal struct LaneParameters
     // Half the slope of the polar inertia with the declination d: T1 sin d + T2 cos d + T3 sin 2d + T4 cos 2d.
 
     /// <summary>T1, kg m2/rad.</summary>
-    public V Throw1;
+    public V InertiaHalfSlope1;
     /// <summary>T2, kg m2/rad.</summary>
-    public V Throw2;
+    public V InertiaHalfSlope2;
     /// <summary>T3, kg m2/rad.</summary>
-    public V Throw3;
+    public V InertiaHalfSlope3;
     /// <summary>T4, kg m2/rad.</summary>
-    public V Throw4;
+    public V InertiaHalfSlope4;
     /// <summary>Periodic error once per worm turn: amplitude, rad at the axis.</summary>
     public V ErrorFirst;
     /// <summary>Its phase, rad.</summary>

@@ -241,19 +241,19 @@ internal static class LaneStep<TShaft, TPayload, TPower, TPose>
         // The flanks rub with the force between them, which the slope of the periodic error does not change.
         V rotorSpeed = s.RotorSpeed;
         V odd = zero;
-        V rub;
+        V friction;
         V shaftSpeed = zero;
         V shaftPush = zero;
-        V shaftRub = zero;
+        V shaftFriction = zero;
         if (TShaft.On)
         {
             V stage = Contact(Op.FusedMultiplyAdd(s.Rotor, p.ShaftPerRotor, -s.Shaft), Op.FusedMultiplyAdd(s.RotorMidSpeed, p.ShaftPerRotor, -s.ShaftMidSpeed), p.StageStiffness, p.StageDamping, p.StageHalfBacklash, p.StageFree);
             shaftSpeed = s.ShaftSpeed;
             shaftPush = Op.FusedMultiplyAdd(-s.Gear, mesh, stage) * p.ShaftKick;
-            shaftRub = p.ShaftRubKick * size;
-            odd = p.StageRubOdd * stage;
+            shaftFriction = p.ShaftFrictionKick * size;
+            odd = p.StageFrictionOdd * stage;
             push = Op.FusedMultiplyAdd(-p.StageKick, stage, push) - odd;
-            rub = Op.FusedMultiplyAdd(p.StageRubKick, Op.Abs(stage), p.RotorCoulombKick);
+            friction = Op.FusedMultiplyAdd(p.StageFrictionKick, Op.Abs(stage), p.RotorCoulombKick);
         }
         else
         {
@@ -261,18 +261,18 @@ internal static class LaneStep<TShaft, TPayload, TPower, TPose>
             push = Op.FusedMultiplyAdd(-s.LoadKick, mesh, push);
             if (TPassing.On)
             {
-                odd = p.RubOdd * mesh;
+                odd = p.MeshFrictionOdd * mesh;
             }
 
-            rub = Op.FusedMultiplyAdd(p.RubKick, size, p.RotorCoulombKick);
+            friction = Op.FusedMultiplyAdd(p.MeshFrictionKick, size, p.RotorCoulombKick);
         }
 
-        V rotorThen = Op.FusedMultiplyAdd(p.TorqueKick, field, rotorSpeed + push - Op.CopySign(rub, rotorSpeed));
+        V rotorThen = Op.FusedMultiplyAdd(p.TorqueKick, field, rotorSpeed + push - Op.CopySign(friction, rotorSpeed));
         V least = rotorSpeed * rotorThen;
         V shaftThen = zero;
         if (TShaft.On)
         {
-            shaftThen = shaftSpeed + (shaftPush - (p.ShaftRubOdd * mesh)) - Op.CopySign(shaftRub, shaftSpeed);
+            shaftThen = shaftSpeed + (shaftPush - (p.ShaftFrictionOdd * mesh)) - Op.CopySign(shaftFriction, shaftSpeed);
             least = Op.MinNative(least, shaftSpeed * shaftThen);
         }
 
@@ -318,11 +318,11 @@ internal static class LaneStep<TShaft, TPayload, TPower, TPose>
         }
 
         V half = Op.Create(0.5);
-        Move<TPassing>(ref s.Rotor, ref s.RotorSpeed, ref s.RotorMidSpeed, rotorSpeed, rotorThen, Op.FusedMultiplyAdd(p.TorqueKick, field, push + odd), rub + odd, rub - odd, zero);
+        Move<TPassing>(ref s.Rotor, ref s.RotorSpeed, ref s.RotorMidSpeed, rotorSpeed, rotorThen, Op.FusedMultiplyAdd(p.TorqueKick, field, push + odd), friction + odd, friction - odd, zero);
         if (TShaft.On)
         {
-            V shaftOdd = p.ShaftRubOdd * mesh;
-            Move<TPassing>(ref s.Shaft, ref s.ShaftSpeed, ref s.ShaftMidSpeed, shaftSpeed, shaftThen, shaftPush, shaftRub + shaftOdd, shaftRub - shaftOdd, zero);
+            V shaftOdd = p.ShaftFrictionOdd * mesh;
+            Move<TPassing>(ref s.Shaft, ref s.ShaftSpeed, ref s.ShaftMidSpeed, shaftSpeed, shaftThen, shaftPush, shaftFriction + shaftOdd, shaftFriction - shaftOdd, zero);
         }
 
         if (TPayload.On)
