@@ -38,10 +38,10 @@ public static class ReductionStudy
         var progress = new StageShare(options.Progress);
         var ask = new Asker(new QuestionOptions { StepSeconds = options.StepSeconds, Threads = options.Threads, Stop = options.Stop, Counted = progress.Count });
         var law = new ReductionLaw(setup, axis, options.MarginShare);
-        ReductionSearch[] works = [.. options.TotalRatios.Append(own).Distinct().Order().Select(ratio => new ReductionSearch(setup, axis, law, ratio, options.MarginShare))];
+        ReductionWork[] works = [.. options.TotalRatios.Append(own).Distinct().Order().Select(ratio => new ReductionWork(setup, axis, law, ratio, options.MarginShare))];
         progress.Begin(0.0, RatesShare, works.Length * UsualRuns);
         EdgeFinder.Find(ask, [.. works.Select(work => work.Rates.Question(rate => [new BatchCase(work.AtRate(rate), axis)]))]);
-        foreach (ReductionSearch work in works)
+        foreach (ReductionWork work in works)
         {
             work.PrepareAccelerations();
         }
@@ -67,14 +67,14 @@ public static class ReductionStudy
     }
 
     /// <summary>What stands against a greater rate: the end of the search, or what makes the first failing rate fail.</summary>
-    private static void Limits(Asker ask, ReductionSearch[] works)
+    private static void Limits(Asker ask, ReductionWork[] works)
     {
-        foreach (ReductionSearch work in works.Where(work => work.Rates.Bad is null))
+        foreach (ReductionWork work in works.Where(work => work.Rates.Bad is null))
         {
             work.Bound = work.Top;
         }
 
-        ReductionSearch[] failing = [.. works.Where(work => work.Rates.Bad is not null)];
+        ReductionWork[] failing = [.. works.Where(work => work.Rates.Bad is not null)];
         BatchCase[] first = [.. failing.Select(work => new BatchCase(work.AtRate(work.Rates.Bad!.Value), work.Axis))];
         LimitFinding[] findings = LimitStudy.Find(ask, [.. first.Zip(ask.Ask(first))]);
         for (int i = 0; i < failing.Length; i++)
@@ -83,7 +83,7 @@ public static class ReductionStudy
         }
     }
 
-    private static ReductionPoint[] Moves(ReductionSearch[] works, ReductionOptions options)
+    private static ReductionPoint[] Moves(ReductionWork[] works, ReductionOptions options)
     {
         var points = new ReductionPoint[works.Length];
         int done = 0;
@@ -98,7 +98,7 @@ public static class ReductionStudy
     }
 
     /// <summary>Load factors of the own moves that arrive, all together.</summary>
-    private static void LoadOwn(Asker ask, ReductionSearch[] works, ReductionPoint[] points)
+    private static void LoadOwn(Asker ask, ReductionWork[] works, ReductionPoint[] points)
     {
         int[] arriving = [.. Enumerable.Range(0, points.Length).Where(i => points[i].OwnMove == Verdict.Arrives)];
         ValueSearch[] searches = [.. arriving.Select(_ => LoadFactors.Search(fromBelow: false))];
@@ -109,7 +109,7 @@ public static class ReductionStudy
         }
     }
 
-    private static ReductionPoint Point(ReductionSearch work, double stepSeconds)
+    private static ReductionPoint Point(ReductionWork work, double stepSeconds)
     {
         AxisResult? move = MoveStudy.Step(work.Setup, work.Axis, stepSeconds).Workable ? MoveStudy.RunUnchecked(work.Setup, work.Axis, new MoveOptions { StepSeconds = stepSeconds, Explain = false }) : null;
         AxisOutcome? outcome = move is { Broken: null } ? move.Outcome : null;

@@ -43,7 +43,7 @@ public sealed class ReductionStudyTests
         foreach (ReductionPoint point in s_three.Value.Points.Where(point => double.IsFinite(point.SafeRateRadiansPerSecond)))
         {
             var law = new ReductionLaw(Heavy, MountAxis.Polar, 0.0);
-            var work = new ReductionSearch(Heavy, MountAxis.Polar, law, point.Facts.TotalReduction, 0.0);
+            var work = new ReductionWork(Heavy, MountAxis.Polar, law, point.Facts.TotalReduction, 0.0);
             Assert.Equal(BatchEnd.Arrives, End(work.AtRate(point.SafeRateRadiansPerSecond)));
             if (double.IsFinite(point.FirstFailingRateRadiansPerSecond))
             {

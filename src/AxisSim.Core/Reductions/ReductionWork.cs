@@ -6,9 +6,9 @@ using AxisSim.Core.Sky;
 namespace AxisSim.Core.Reductions;
 
 /// <summary>What is known so far of one reduction.</summary>
-internal sealed class ReductionSearch
+internal sealed class ReductionWork
 {
-    public ReductionSearch(MountSetup setup, MountAxis axis, ReductionLaw law, double totalRatio, double marginShare)
+    public ReductionWork(MountSetup setup, MountAxis axis, ReductionLaw law, double totalRatio, double marginShare)
     {
         Axis = axis;
         Setup = setup.WithReduction(axis, totalRatio);
