@@ -30,11 +30,11 @@ public enum MapCell
     NotComputed,
 }
 
-/// <summary>One key of a map.</summary>
+/// <summary>One axis of a map: a key and its values.</summary>
 /// <param name="Title">Its name with its unit, as on an axis: "Slew rate, deg/s".</param>
 /// <param name="Values">Its values in that unit, ascending.</param>
 /// <param name="Logarithmic">Whether the axis is logarithmic; the values are positive then.</param>
-public sealed record MapKey(string Title, IReadOnlyList<double> Values, bool Logarithmic = false);
+public sealed record MapAxis(string Title, IReadOnlyList<double> Values, bool Logarithmic = false);
 
 /// <summary>A figure of each cell, shown by a scale of tones where the move arrives.</summary>
 /// <param name="Title">Its name with its unit: "Torque margin, %".</param>
@@ -57,10 +57,10 @@ public sealed record MapPicture
     public string Sentence { get; init; } = "";
 
     /// <summary>The key along the horizontal axis.</summary>
-    public required MapKey X { get; init; }
+    public required MapAxis X { get; init; }
 
     /// <summary>The key along the vertical axis.</summary>
-    public required MapKey Y { get; init; }
+    public required MapAxis Y { get; init; }
 
     /// <summary>The cells row by row from the lowest value of Y: index y * (number of x) + x.</summary>
     public required IReadOnlyList<MapCell> Cells { get; init; }

@@ -69,7 +69,7 @@ internal static class ReductionCommand
             return ExitCodes.BadInput;
         }
 
-        var work = new ReductionWork(request.File, request.Settings, margin, threads);
+        var work = new LessonWork(request.File, request.Settings, margin, threads);
         IReadOnlyList<ReductionReport> reports = work.Run(host, scenario.Setup, axes, axis => Ratios(scenario.Setup, axis, list, from, to, points));
         var document = new ReductionDocument(reports, request.File, scenario, request.Settings);
         if (folder is not null)

@@ -19,7 +19,7 @@ internal static class MapPictures
         Point = report.Distances.Count > 0 ? new MapPoint(report.Header.X.Own.Shown, report.Header.Y.Own.Shown, "the file") : null,
     };
 
-    private static MapKey Key(Files.Maps.MapKey key) => new(key.Unit.Length == 0 ? key.Key : $"{key.Key}, {key.Unit}", key.Values, key.Logarithmic);
+    private static MapAxis Key(Files.Maps.MapKey key) => new(key.Unit.Length == 0 ? key.Key : $"{key.Key}, {key.Unit}", key.Values, key.Logarithmic);
 
     // Cells lie column after column; a picture has them row after row.
     private static T[] ByRows<T>(MapReport report, Func<int, T> of)

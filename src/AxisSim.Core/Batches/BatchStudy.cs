@@ -1,3 +1,4 @@
+using AxisSim.Core.Mount.Checks;
 using AxisSim.Core.Stepping;
 using AxisSim.Core.Stepping.Lanes;
 
@@ -11,10 +12,18 @@ namespace AxisSim.Core.Batches;
 public static class BatchStudy
 {
     /// <summary>Results in the order of the cases.</summary>
+    /// <exception cref="ArgumentException">A setup will not do (<see cref="SetupChecks"/>); the message lists all problems of all cases.</exception>
     public static BatchResult[] Run(IReadOnlyList<BatchCase> cases, BatchOptions options)
     {
         ArgumentNullException.ThrowIfNull(cases);
         ArgumentNullException.ThrowIfNull(options);
+        EntryCheck.RequireAll(cases, one => SetupChecks.Problems(one.Setup, one.Axis), options.StepSeconds, nameof(cases));
+        return RunUnchecked(cases, options);
+    }
+
+    /// <summary>The same for setups that a study has derived from one that was checked.</summary>
+    internal static BatchResult[] RunUnchecked(IReadOnlyList<BatchCase> cases, BatchOptions options)
+    {
         var results = new BatchResult[cases.Count];
         void Done(int index, BatchResult result)
         {

@@ -111,7 +111,7 @@ internal sealed class LaneTeam
     private bool Give(double start, double end)
     {
         bool constant = true;
-        Array.Fill(_kinds, new LaneStepKind(false, LaneStepKind.Unity, LaneStepKind.Unity, false));
+        Array.Fill(_kinds, new LaneStepKind(false, LaneLevel.Unity, LaneLevel.Unity, false));
         for (int lane = 0; lane < _lanes; lane++)
         {
             constant &= IsConstant(lane, start);
@@ -122,12 +122,12 @@ internal sealed class LaneTeam
             {
                 LaneStepKind kind = _ownKinds[k];
                 ref LaneCommand command = ref _block[k];
-                double first = LaneRows.Level(p, kind.FirstLevel);
-                double second = LaneRows.Level(p, kind.SecondLevel);
+                double first = p.Levels.Of(kind.FirstLevel);
+                double second = p.Levels.Of(kind.SecondLevel);
                 (command.FirstA, command.FirstB) = (first * command.FirstA, first * command.FirstB);
                 (command.SecondA, command.SecondB) = (second * command.SecondA, second * command.SecondB);
                 ref LaneStepKind ofVector = ref _kinds[(lane / _engine.Width * Steps) + k];
-                ofVector = new LaneStepKind(ofVector.Split || kind.Split, LaneStepKind.Unity, LaneStepKind.Unity, ofVector.Pushed || kind.Pushed, mixed: true);
+                ofVector = new LaneStepKind(ofVector.Split || kind.Split, LaneLevel.Unity, LaneLevel.Unity, ofVector.Pushed || kind.Pushed, mixed: true);
 
                 for (int i = lane; i <= last; i++)
                 {

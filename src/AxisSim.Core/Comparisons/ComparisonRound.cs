@@ -35,7 +35,7 @@ internal static class ComparisonRound
         for (int a = 0; a < axes.Count; a++)
         {
             int at = a;
-            searches[a] = EnvelopeStudy.Run(
+            searches[a] = EnvelopeStudy.RunUnchecked(
                 [.. entrants.Select(entrant => new EnvelopeCase(entrant.Loaded[at], entrant.Ramps[at], LeastRadiansPerSecond: entrant.Least[at]))],
                 axes[a],
                 new EnvelopeOptions

@@ -1,5 +1,9 @@
+using AxisSim.Core.Bounds;
+using AxisSim.Core.Drives;
 using AxisSim.Core.Envelopes;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Mount.Checks;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Core.Comparisons;
@@ -26,12 +30,15 @@ public static class ComparisonStudy
     private const double FirstRound = 0.4;
 
     /// <summary>The results, the best first.</summary>
+    /// <exception cref="ArgumentException">The setup (<see cref="SetupChecks"/>) or a candidate will not do; the message lists all problems.</exception>
     public static IReadOnlyList<CandidateResult> Run(MountSetup setup, IReadOnlyList<MountAxis> axes, IReadOnlyList<Candidate> candidates, ComparisonOptions options)
     {
         ArgumentNullException.ThrowIfNull(setup);
         ArgumentNullException.ThrowIfNull(axes);
         ArgumentNullException.ThrowIfNull(candidates);
         ArgumentNullException.ThrowIfNull(options);
+        EntryCheck.Require(setup, axes, options.StepSeconds);
+        EntryCheck.RequireAll(candidates, Problems, null, nameof(candidates));
         Entrant[] all = new Entrant[candidates.Count];
         Parallel.For(0, all.Length, Threads(options), i => all[i] = new Entrant(setup, axes, candidates[i], i, options));
         var results = new List<CandidateResult>();
@@ -52,6 +59,20 @@ public static class ComparisonStudy
         results.AddRange(ComparisonRound.Run(second, options, share => options.Progress?.Invoke(FirstRound + ((1.0 - FirstRound) * share))));
         options.Progress?.Invoke(1.0);
         return Ranked(results);
+    }
+
+    private static IReadOnlyList<SetupProblem> Problems(Candidate candidate)
+    {
+        var found = new ProblemCollector();
+        MotorChecks.Check(found, nameof(Candidate), candidate.Motor.Motor);
+        found.At(nameof(Candidate));
+        found.CheckGiven(candidate.SupplyVolts, DriveBounds.SupplyVoltage);
+        if (candidate.TotalReduction is { } ratio && !(ratio > 0.0 && double.IsFinite(ratio)))
+        {
+            found.Add(nameof(candidate.TotalReduction), ProblemCollector.Text(ratio), "a finite number above zero");
+        }
+
+        return found.Problems;
     }
 
     /// <summary>The best result of each motor, the best first.</summary>

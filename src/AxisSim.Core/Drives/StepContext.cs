@@ -7,7 +7,5 @@ namespace AxisSim.Core.Drives;
 /// <param name="PlanEndRadians">Planned shaft angle at the end, rad.</param>
 internal readonly record struct StepContext(double StartSeconds, double StepSeconds, double PlanStartRadians, double PlanEndRadians)
 {
-    public double MidSeconds => StartSeconds + (0.5 * StepSeconds);
-
     public double PlanRateRadiansPerSecond => (PlanEndRadians - PlanStartRadians) / StepSeconds;
 }

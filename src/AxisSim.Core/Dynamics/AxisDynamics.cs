@@ -61,9 +61,6 @@ internal struct AxisDynamics<TMotor, TLoad>
 
     public readonly bool IsFinite => State.IsFinite && Motor.IsFinite;
 
-    /// <summary>Worm angle at the axis, rad.</summary>
-    public readonly double WormAxisAngle => (_hasShaft ? State.Shaft : State.Rotor) * _inverseWormRatio;
-
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Step(in StepContext step)
     {
@@ -105,7 +102,7 @@ internal struct AxisDynamics<TMotor, TLoad>
         double load = mesh * geared;
 
         // The flanks rub with the force between them, which the slope of the periodic error does not change.
-        double rub = mesh * _inverseWormRatio;
+        double meshAtWorm = mesh * _inverseWormRatio;
 
         // Kick of the rotor, and of the worm shaft where the stages are elastic.
         double push = MotorTorque - (_p.RotorViscous * rotorSpeed) + Load.RotorTorque(step.StartSeconds, h, rotor);
@@ -125,8 +122,8 @@ internal struct AxisDynamics<TMotor, TLoad>
             double newShaftSpeed = DryFriction.Kick(
                 State.ShaftSpeed,
                 (stage - load) * shaftScale,
-                _p.Loss.ResistingPositive(rub) * shaftScale,
-                _p.Loss.ResistingNegative(rub) * shaftScale,
+                _p.Loss.ResistingPositive(meshAtWorm) * shaftScale,
+                _p.Loss.ResistingNegative(meshAtWorm) * shaftScale,
                 out double shaftOverrun);
             State.Shaft = nodeAngle + (half * (newShaftSpeed - shaftOverrun));
             State.ShaftSpeedBefore = State.ShaftSpeed;
@@ -135,7 +132,7 @@ internal struct AxisDynamics<TMotor, TLoad>
         }
         else
         {
-            newRotorSpeed = KickRotor(h, push - load, rub, _p.Loss, out overrun);
+            newRotorSpeed = KickRotor(h, push - load, meshAtWorm, _p.Loss, out overrun);
         }
 
         State.Rotor = rotor + (half * (newRotorSpeed - overrun));

@@ -5,7 +5,7 @@ using AxisSim.Core.Sky;
 
 namespace AxisSim.Core.Dynamics;
 
-/// <summary>Gravity, wind and the throw of the other axis' motion on one axis while the other follows its plan.</summary>
+/// <summary>Gravity, wind and the torque that the other axis' motion puts on one axis while the other follows its plan.</summary>
 /// <remarks>Signs: positive torque turns the axis towards greater angles. The step takes these from <see cref="Stepping.Lanes.LaneBlock"/>; this is for single moments.</remarks>
 internal sealed class MoveLoad(MountSetup setup, MountAxis axis, MovePlan plan)
 {
@@ -21,7 +21,7 @@ internal sealed class MoveLoad(MountSetup setup, MountAxis axis, MovePlan plan)
         double torque = _load.GravityTorque(axis, pose) + _wind.At(seconds);
         if (axis == MountAxis.Declination)
         {
-            // The turning polar axis throws the payload outwards: half the slope of its inertia times its rate squared.
+            // Centrifugal torque of the turning polar axis: half the slope of its inertia times its rate squared.
             double rate = _other.Velocity(seconds);
             torque += 0.5 * _load.PolarInertiaSlope(axisRadians) * rate * rate;
         }

@@ -1,5 +1,7 @@
 using AxisSim.Core.Batches;
+using AxisSim.Core.Bounds;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Mount.Checks;
 using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Stepping.Jobs;
@@ -14,10 +16,18 @@ namespace AxisSim.Core.Envelopes;
 public static class EnvelopeStudy
 {
     /// <summary>The answers, in the order of the cases.</summary>
+    /// <exception cref="ArgumentException">A setup will not do (<see cref="SetupChecks"/>); the message lists all problems of all cases.</exception>
     public static IReadOnlyList<GreatestRate> Run(IReadOnlyList<EnvelopeCase> cases, MountAxis axis, EnvelopeOptions options)
     {
         ArgumentNullException.ThrowIfNull(cases);
         ArgumentNullException.ThrowIfNull(options);
+        EntryCheck.RequireAll(cases, one => Problems(one, axis), options.StepSeconds, nameof(cases));
+        return RunUnchecked(cases, axis, options);
+    }
+
+    /// <summary>The same for setups that a study has derived from one that was checked.</summary>
+    internal static IReadOnlyList<GreatestRate> RunUnchecked(IReadOnlyList<EnvelopeCase> cases, MountAxis axis, EnvelopeOptions options)
+    {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(options.ResolutionRadiansPerSecond, nameof(options));
         double usual = Math.Max(1, cases.Count * RateSearch.Usual);
         var ask = new Asker(new QuestionOptions
@@ -39,4 +49,10 @@ public static class EnvelopeStudy
     /// <summary>A setup with another slew rate and ramp time of an axis.</summary>
     public static MountSetup With(MountSetup setup, MountAxis axis, double rampSeconds, double rateRadiansPerSecond) =>
         setup.WithRampTime(axis, rampSeconds).WithSlewRate(axis, rateRadiansPerSecond);
+
+    private static IReadOnlyList<SetupProblem> Problems(EnvelopeCase one, MountAxis axis)
+    {
+        IReadOnlyList<SetupProblem> found = SetupChecks.Problems(one.Setup, axis);
+        return AxisBounds.RampTime.Holds(one.RampSeconds) ? found : [.. found, new SetupProblem(nameof(one.RampSeconds), ProblemCollector.Text(one.RampSeconds), AxisBounds.RampTime.Allowed)];
+    }
 }

@@ -1,5 +1,6 @@
 using AxisSim.Core.Batches;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Mount.Checks;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
 
@@ -46,6 +47,7 @@ internal sealed class MapBatch(MapCells cells, MapOptions options) : IDisposable
 
         var setups = new MountSetup?[places.Length];
         Parallel.For(0, places.Length, parallel, i => setups[i] = options.Setup(places[i]));
+        EntryCheck.RequireAll(setups, one => one is null ? [] : SetupChecks.Problems(one, options.Axes), options.StepSeconds, nameof(options), places);
         int[] valid = [.. Enumerable.Range(0, places.Length).Where(i => setups[i] is not null)];
         foreach (int i in Enumerable.Range(0, places.Length).Where(i => setups[i] is null))
         {

@@ -12,6 +12,7 @@ public static class MapStudy
     public static bool NeedsAll(MapMetric metric) => metric != MapMetric.Outcome;
 
     /// <summary>Computes what is missing. Cells that are known already (of an earlier run) are kept.</summary>
+    /// <exception cref="ArgumentException">A setup of a cell will not do (<see cref="Mount.Checks.SetupChecks"/>); cells whose values do not go together are null instead.</exception>
     public static void Run(MapCells cells, MapOptions options)
     {
         ArgumentNullException.ThrowIfNull(cells);

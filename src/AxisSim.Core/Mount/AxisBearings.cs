@@ -3,11 +3,17 @@ namespace AxisSim.Core.Mount;
 /// <summary>Friction of an axis' bearings and seals.</summary>
 public sealed record AxisBearings
 {
+    private readonly double? _breakaway;
+
     /// <summary>Dry friction while turning, N m.</summary>
     public double CoulombNewtonMetres { get; init; }
 
-    /// <summary>Dry friction to be overcome from rest, N m; not below the running friction.</summary>
-    public double BreakawayNewtonMetres { get; init; }
+    /// <summary>Dry friction to be overcome from rest, N m; not below the running friction, and equal to it where it is not given.</summary>
+    public double BreakawayNewtonMetres
+    {
+        get => _breakaway ?? CoulombNewtonMetres;
+        init => _breakaway = value;
+    }
 
     /// <summary>Viscous friction, N m s/rad.</summary>
     public double ViscousNewtonMetreSecondsPerRadian { get; init; }

@@ -34,6 +34,24 @@ public sealed record AxisMotion
     /// <summary>Ramp time in use, s: as given, or the one that the acceleration asks for.</summary>
     public double RampInUseSeconds => Ramp.Seconds ?? RateGain / (PeakAcceleration * (1.0 - RisingShare));
 
+    /// <summary>What a move of a distance takes at least, s: its distance at the slew rate, or with <see cref="PeakAcceleration"/> until half-way and back.</summary>
+    /// <param name="distanceRadians">Distance without its sign, rad.</param>
+    /// <remarks>
+    /// <c>max(x/v, 2 (sqrt(v0^2 + a x) - v0)/a)</c>; x distance (rad), v slew rate and v0 start rate (rad/s), a acceleration (rad/s2). Infinite where an acceleration is
+    /// too small for the numbers of a computer. A plan takes longer by less than two ramps.
+    /// </remarks>
+    public double LeastSeconds(double distanceRadians)
+    {
+        if (distanceRadians == 0.0)
+        {
+            return 0.0;
+        }
+
+        double acceleration = PeakAcceleration, low = Math.Min(StartRateRadiansPerSecond, SlewRateRadiansPerSecond);
+        double ramps = low < SlewRateRadiansPerSecond && double.IsFinite(acceleration) ? 2.0 * (Math.Sqrt((low * low) + (acceleration * distanceRadians)) - low) / acceleration : 0.0;
+        return Math.Max(distanceRadians / SlewRateRadiansPerSecond, double.IsNaN(ramps) ? double.PositiveInfinity : ramps);
+    }
+
     private double RateGain => Math.Max(0.0, SlewRateRadiansPerSecond - StartRateRadiansPerSecond);
 
     private double RisingShare => Shape == RampShape.SCurve ? JerkShare : 0.0;

@@ -22,4 +22,8 @@ public sealed record MoveSettings
 
     /// <summary>The axis is settled once it stays within plus and minus this angle, rad.</summary>
     public required double SettleToleranceRadians { get; init; }
+
+    /// <summary>The angle that an axis turns in the move, rad; without sign and without tracking.</summary>
+    public double Distance(MountAxis axis) =>
+        Math.Abs(axis == MountAxis.Polar ? End.PolarRadians - Start.PolarRadians : End.DeclinationRadians - Start.DeclinationRadians);
 }

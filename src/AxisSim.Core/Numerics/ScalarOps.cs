@@ -50,9 +50,6 @@ internal static class ScalarOps
     public static bool EqualsAll(double left, double right) => left == right;
 
     [MethodImpl(Inline)]
-    public static bool EqualsAny(double left, double right) => left == right;
-
-    [MethodImpl(Inline)]
     public static double ConditionalSelect(bool condition, double left, double right) => condition ? left : right;
 
     [MethodImpl(Inline)]

@@ -39,21 +39,6 @@ public sealed record MountLoad
         return (cd * (q[0] + (q[1] * cp) + (q[2] * sp))) + (sd * (q[3] + (q[4] * cp) + (q[5] * sp)));
     }
 
-    /// <summary>Derivative of the gravity torque with the axis' own angle, N m/rad.</summary>
-    public double GravitySlope(MountAxis axis, MountPose pose)
-    {
-        (double sp, double cp) = Math.SinCos(pose.PolarRadians);
-        (double sd, double cd) = Math.SinCos(pose.DeclinationRadians);
-        if (axis == MountAxis.Polar)
-        {
-            IReadOnlyList<double> k = PolarGravity;
-            return (-sp * (k[0] + (k[2] * cd) + (k[4] * sd))) + (cp * (k[1] + (k[3] * cd) + (k[5] * sd)));
-        }
-
-        IReadOnlyList<double> q = DeclinationGravity;
-        return (-sd * (q[0] + (q[1] * cp) + (q[2] * sp))) + (cd * (q[3] + (q[4] * cp) + (q[5] * sp)));
-    }
-
     /// <summary>Inertia about an axis at a declination angle, kg m2.</summary>
     public double Inertia(MountAxis axis, double declinationRadians)
     {

@@ -1,3 +1,4 @@
+using AxisSim.Core.Bounds;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Core.Payloads;
@@ -18,9 +19,16 @@ namespace AxisSim.Core.Payloads;
 public static class MountLoadBuilder
 {
     /// <summary>The load of bodies and counterweight at a latitude (rad, south negative).</summary>
+    /// <exception cref="ArgumentException">A body or the counterweight will not do (<see cref="PayloadChecks"/>); the message lists all problems.</exception>
     public static MountLoad FromBodies(PayloadModel payload, double latitudeRadians)
     {
-        ArgumentNullException.ThrowIfNull(payload);
+        Refuse(PayloadChecks.Problems(payload), nameof(payload));
+        return LawOf(payload, latitudeRadians);
+    }
+
+    /// <summary>The law alone, for bodies that have been checked.</summary>
+    internal static MountLoad LawOf(PayloadModel payload, double latitudeRadians)
+    {
         FirstMoments moments = FirstMoments.Of(payload);
         InertiaTensor tensor = payload.Bodies.Aggregate(default(InertiaTensor), (sum, body) => sum + BodyInertia.AboutOrigin(body));
         double barOut = 0.0;
@@ -55,9 +63,12 @@ public static class MountLoadBuilder
     }
 
     /// <summary>The load of lumped figures at a latitude (rad, south negative); an axis without figures gets none.</summary>
+    /// <exception cref="ArgumentException">A figure will not do (<see cref="PayloadChecks"/>).</exception>
     /// <remarks>See <see cref="LumpedLoad"/> for the law of each axis. The phase of the declination axis grows as its angle does, in both hemispheres.</remarks>
     public static MountLoad FromLumped(LumpedLoad? polar, LumpedLoad? declination, double latitudeRadians)
     {
+        Refuse(polar is null ? [] : PayloadChecks.Problems(polar), nameof(polar));
+        Refuse(declination is null ? [] : PayloadChecks.Problems(declination), nameof(declination));
         double[] polarGravity = new double[6];
         if (polar is not null)
         {
@@ -97,6 +108,8 @@ public static class MountLoadBuilder
         double side = Hand(latitude) * moments.Side;
         return [-along * moments.Forward, across * side, 0.0, along * side, across * moments.Forward, 0.0];
     }
+
+    private static void Refuse(IReadOnlyList<SetupProblem> problems, string argument) => SetupProblem.Throw(problems, argument, "this load cannot be:");
 
     private static double Hand(double latitude) => latitude < 0.0 ? -1.0 : 1.0;
 }

@@ -12,7 +12,7 @@ internal sealed class Asker(QuestionOptions options)
     public long Runs => Interlocked.Read(ref runs);
 
     /// <summary>How each ends, in the order of the cases.</summary>
-    public BatchResult[] Ask(IReadOnlyList<BatchCase> cases, BatchDepth depth = BatchDepth.Outcome) => cases.Count == 0 ? [] : BatchStudy.Run(cases, new BatchOptions
+    public BatchResult[] Ask(IReadOnlyList<BatchCase> cases, BatchDepth depth = BatchDepth.Outcome) => cases.Count == 0 ? [] : BatchStudy.RunUnchecked(cases, new BatchOptions
     {
         Depth = depth,
         StepSeconds = options.StepSeconds,

@@ -16,8 +16,7 @@ public static class RateCap
     public static double Distance(MountSetup setup, MountAxis axis)
     {
         ArgumentNullException.ThrowIfNull(setup);
-        (MountPose from, MountPose to) = (setup.Move.Start, setup.Move.End);
-        return Math.Abs(axis == MountAxis.Polar ? to.PolarRadians - from.PolarRadians : to.DeclinationRadians - from.DeclinationRadians);
+        return setup.Move.Distance(axis);
     }
 
     /// <summary>The greatest rate that the controller of an axis can pulse, rad/s at the axis; infinite when nothing limits it.</summary>

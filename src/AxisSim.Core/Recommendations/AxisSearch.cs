@@ -60,7 +60,7 @@ internal sealed class AxisSearch
         WorstCorner worst = WorstCorner.Find(ask, setup, file, [hard[0]], options.Tolerances, options.LoadFactor, RateFinder.ProbeRadians);
         loads.AddRange((options.Coarse ? hard.Take(1) : hard).Select(move => new LoadCase(move, worst.Factors)));
 
-        IReadOnlyList<AxisSettings> bare = SettingsGrid.Of(setup, axis, options.Coarse);
+        IReadOnlyList<AxisSettings> bare = SearchedSettings.Of(setup, axis, options.Coarse);
         currents = RestCurrents.Of(ask, setup, trade, [.. bare.Select(settings => settings.SlewCurrentAmperes).Distinct()], Statics);
         IReadOnlyList<AxisSettings> grid = [.. bare.Select(WithCurrents)];
         var finder = new RateFinder(ask, options.LoadFactor, resolution);
@@ -141,7 +141,7 @@ internal sealed class AxisSearch
         return settings with { TrackingCurrentAmperes = rest.TrackingAmperes, HoldingCurrentAmperes = rest.HoldingAmperes };
     }
 
-    private IEnumerable<AxisSettings> Rates(AxisSettings settings, GreatestRate rate) => SettingsGrid.RateShares(options.Coarse)
+    private IEnumerable<AxisSettings> Rates(AxisSettings settings, GreatestRate rate) => SearchedSettings.RateShares(options.Coarse)
         .Append(Beyond)
         .Select(share => Math.Min(Multiple(share * rate.RateRadiansPerSecond), Multiple(rate.TopRadiansPerSecond)))
         .Where(value => value > 0.0)

@@ -18,7 +18,7 @@ public sealed record Binding(Limit Limit, LimitFinding? Finding, GreatestRate Gr
     {
         MountAxis axis = loads[0].Move.Axis;
         AxisModel model = settings.Apply(setup, axis).Axis(axis);
-        double from = SettingsGrid.VoltageLimitedSpeed(model) / model.Train.TotalRatio;
+        double from = SearchedSettings.VoltageLimitedSpeed(model) / model.Train.TotalRatio;
         if (greatest.Cap is { } cap)
         {
             return new Binding(cap, null, greatest, from);

@@ -1,5 +1,6 @@
 using AxisSim.Core.Batches;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Mount.Checks;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
@@ -18,11 +19,13 @@ public static class RecommendStudy
     private const int MostRounds = 2;
 
     /// <summary>Recommends for the axes asked for, one after the other, then looks at both together.</summary>
+    /// <exception cref="ArgumentException">The setup will not do (<see cref="SetupChecks"/>); the message lists all problems.</exception>
     public static Recommendation Run(MountSetup setup, IReadOnlyList<MountAxis> axes, RecommendOptions options)
     {
         ArgumentNullException.ThrowIfNull(setup);
         ArgumentNullException.ThrowIfNull(axes);
         ArgumentNullException.ThrowIfNull(options);
+        EntryCheck.Require(setup, axes, options.StepSeconds);
         var found = new Dictionary<MountAxis, AxisRecommendation>();
         MountSetup now = setup;
         for (int i = 0; i < axes.Count; i++)

@@ -1,5 +1,6 @@
 using AxisSim.Core.Batches;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Mount.Checks;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
@@ -27,10 +28,12 @@ public static class ReductionStudy
     /// <param name="setup">The mount and its move; the axis must turn in it.</param>
     /// <param name="axis">Which axis.</param>
     /// <param name="options">Reductions and margin.</param>
+    /// <exception cref="ArgumentException">The setup will not do (<see cref="SetupChecks"/>); the message lists all problems.</exception>
     public static ReductionResult Run(MountSetup setup, MountAxis axis, ReductionOptions options)
     {
         ArgumentNullException.ThrowIfNull(setup);
         ArgumentNullException.ThrowIfNull(options);
+        EntryCheck.Require(setup, axis, options.StepSeconds);
         double own = setup.Axis(axis).Train.TotalRatio;
         var progress = new StageShare(options.Progress);
         var ask = new Asker(new QuestionOptions { StepSeconds = options.StepSeconds, Threads = options.Threads, Stop = options.Stop, Counted = progress.Count });
@@ -108,7 +111,7 @@ public static class ReductionStudy
 
     private static ReductionPoint Point(ReductionWork work, double stepSeconds)
     {
-        AxisResult? move = MoveStudy.Step(work.Setup, work.Axis, stepSeconds).Workable ? MoveStudy.Run(work.Setup, work.Axis, new MoveOptions { StepSeconds = stepSeconds, Explain = false }) : null;
+        AxisResult? move = MoveStudy.Step(work.Setup, work.Axis, stepSeconds).Workable ? MoveStudy.RunUnchecked(work.Setup, work.Axis, new MoveOptions { StepSeconds = stepSeconds, Explain = false }) : null;
         AxisOutcome? outcome = move is { Broken: null } ? move.Outcome : null;
         double speed = work.Facts.MotorSpeedRadiansPerSecond;
         bool full = speed > work.Model.Drive.ChangeoverRadiansPerSecond;

@@ -101,7 +101,7 @@ internal sealed class LaneCommands
         double from = _now;
         _index++;
         double end = _plan.Position(_index * _step, ref _cursor);
-        int before = Level();
+        LaneLevel before = Level();
         command.Split = _command.Over(start, _step, from, end, ref command.FirstA, ref command.FirstB, ref command.SecondA, ref command.SecondB);
         bool split = command.Split < 1.0;
 
@@ -125,5 +125,5 @@ internal sealed class LaneCommands
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private int Level() => (_later ? 2 : 0) + (_command.FullStepping ? 1 : 0);
+    private LaneLevel Level() => (_later ? LaneLevel.LaterMicrostepping : LaneLevel.SlewMicrostepping) + (_command.FullStepping ? 1 : 0);
 }

@@ -38,11 +38,6 @@ internal static class LaneRows
             RotorCoulombKick = p.RotorCoulomb * kick,
             RegulatorDecay = regulatorDecay,
             RegulatorShare = PhaseLaw.Share(regulator, regulatorDecay),
-            SlewMicrostepping = drive.SlewCurrentAmperes,
-            SlewFullStepping = drive.SlewCurrentAmperes * drive.FullStepCurrentFraction,
-            LaterMicrostepping = later,
-            LaterFullStepping = later * drive.FullStepCurrentFraction,
-            Unity = 1.0,
             MeshStiffness = p.Mesh.Stiffness,
             MeshDamping = p.Mesh.Damping / h,
             HalfBacklash = p.Mesh.HalfBacklash,
@@ -57,6 +52,11 @@ internal static class LaneRows
             EmfConstant = km / (steps * h),
             RegulatorRate = regulator,
         };
+        row.Levels.Of(LaneLevel.SlewMicrostepping) = drive.SlewCurrentAmperes;
+        row.Levels.Of(LaneLevel.SlewFullStepping) = drive.SlewCurrentAmperes * drive.FullStepCurrentFraction;
+        row.Levels.Of(LaneLevel.LaterMicrostepping) = later;
+        row.Levels.Of(LaneLevel.LaterFullStepping) = later * drive.FullStepCurrentFraction;
+        row.Levels.Of(LaneLevel.Unity) = 1.0;
         Gears(ref row, p, kick, h);
         Supply(ref row, setup, model, h);
         Payload(ref row, model, p, h);
@@ -76,8 +76,8 @@ internal static class LaneRows
         {
             row.WormPerNode = 1.0 / (p.WormRatio * row.StepsPerRadian);
             row.NodeKick = kick / p.WormRatio;
-            row.RubKick = even * row.NodeKick;
-            row.RubOdd = odd * row.NodeKick;
+            row.MeshFrictionKick = even * row.NodeKick;
+            row.MeshFrictionOdd = odd * row.NodeKick;
             return;
         }
 
@@ -89,11 +89,11 @@ internal static class LaneRows
         row.StageHalfBacklash = p.StageMesh.HalfBacklash;
         row.StageFree = p.StageMesh.HalfBacklash > 0.0 ? 0.0 : double.PositiveInfinity;
         row.StageKick = kick / p.StageRatio;
-        row.StageRubKick = 0.5 * (p.StageLoss.Driving + p.StageLoss.BackDriving) * row.StageKick;
-        row.StageRubOdd = 0.5 * (p.StageLoss.Driving - p.StageLoss.BackDriving) * row.StageKick;
+        row.StageFrictionKick = 0.5 * (p.StageLoss.Driving + p.StageLoss.BackDriving) * row.StageKick;
+        row.StageFrictionOdd = 0.5 * (p.StageLoss.Driving - p.StageLoss.BackDriving) * row.StageKick;
         row.ShaftKick = shaftKick;
-        row.ShaftRubKick = even * shaftKick / p.WormRatio;
-        row.ShaftRubOdd = odd * shaftKick / p.WormRatio;
+        row.ShaftFrictionKick = even * shaftKick / p.WormRatio;
+        row.ShaftFrictionOdd = odd * shaftKick / p.WormRatio;
     }
 
     private static void Supply(ref LaneParameters row, MountSetup setup, AxisModel model, double h)
@@ -188,17 +188,6 @@ internal static class LaneRows
             setup.Axis(axis).Motor.ThermalResistanceKelvinPerWatt > 0.0);
     }
 
-    /// <summary>One of the currents, by the index of a step's kind.</summary>
-    [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveInlining)]
-    public static double Level(in LaneParameters p, int index) => index switch
-    {
-        0 => p.SlewMicrostepping,
-        1 => p.SlewFullStepping,
-        2 => p.LaterMicrostepping,
-        3 => p.LaterFullStepping,
-        _ => p.Unity,
-    };
-
     /// <summary>Whether all that is integrated is a finite number.</summary>
     [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveInlining)]
     public static bool IsFinite(in LaneState s) => double.IsFinite(
@@ -226,6 +215,6 @@ internal static class LaneRows
         IReadOnlyList<double> q = setup.Load.DeclinationGravity;
         (row.Gravity0, row.Gravity1, row.Gravity2) = (q[0], q[1], q[2]);
         (row.Gravity3, row.Gravity4, row.Gravity5) = (q[3], q[4], q[5]);
-        (row.Throw1, row.Throw2, row.Throw3, row.Throw4) = (-0.5 * j[1], 0.5 * j[2], -j[3], j[4]);
+        (row.InertiaHalfSlope1, row.InertiaHalfSlope2, row.InertiaHalfSlope3, row.InertiaHalfSlope4) = (-0.5 * j[1], 0.5 * j[2], -j[3], j[4]);
     }
 }

@@ -1,6 +1,7 @@
 using AxisSim.Core.Drives;
 using AxisSim.Core.Motion;
 using AxisSim.Core.Motors;
+using AxisSim.Core.Mount.Checks;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
@@ -32,8 +33,12 @@ public static class CurveStudy
     private const double ShakenShare = 0.3;
 
     /// <summary>All curves: both modes, three supply voltages, closed form and simulated.</summary>
-    public static TorqueSpeedCurves Run(MountSetup setup, MountAxis axis, Action<double>? progress = null) =>
-        Whole(setup, axis, [SupplyLevel.Nominal, SupplyLevel.Low, SupplyLevel.High], progress);
+    /// <exception cref="ArgumentException">The setup will not do (<see cref="SetupChecks"/>); the message lists all problems.</exception>
+    public static TorqueSpeedCurves Run(MountSetup setup, MountAxis axis, Action<double>? progress = null)
+    {
+        EntryCheck.Require(setup, axis);
+        return Whole(setup, axis, [SupplyLevel.Nominal, SupplyLevel.Low, SupplyLevel.High], progress);
+    }
 
     /// <summary>Both modes at nominal supply, over all speeds.</summary>
     internal static TorqueSpeedCurves AtNominal(MountSetup setup, MountAxis axis) => Whole(setup, axis, [SupplyLevel.Nominal], null);

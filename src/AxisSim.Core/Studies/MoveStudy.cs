@@ -1,6 +1,7 @@
 using AxisSim.Core.Motion;
 using AxisSim.Core.Motors;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Mount.Checks;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
@@ -73,7 +74,16 @@ public static class MoveStudy
     public static StepChoice Step(MountSetup setup, MountAxis axis, double askedSeconds) => StepChoice.For(setup, axis, askedSeconds);
 
     /// <summary>Runs one axis; the other follows its own plan.</summary>
+    /// <exception cref="ArgumentException">The setup will not do (<see cref="SetupChecks"/>); the message lists all problems.</exception>
     public static AxisResult Run(MountSetup setup, MountAxis axis, MoveOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(options);
+        EntryCheck.Require(setup, axis, options.StepSeconds);
+        return RunUnchecked(setup, axis, options);
+    }
+
+    /// <summary>The same for a setup that a study has derived from one that was checked.</summary>
+    internal static AxisResult RunUnchecked(MountSetup setup, MountAxis axis, MoveOptions options)
     {
         AxisModel model = setup.Axis(axis);
         var plan = new MovePlan(setup);

@@ -21,7 +21,7 @@ public static class PowerOnStudy
         foreach (double share in Shares)
         {
             MountSetup slower = Slowed(setup, share);
-            AxisResult result = MoveStudy.Run(slower, axis, new MoveOptions
+            AxisResult result = MoveStudy.RunUnchecked(slower, axis, new MoveOptions
             {
                 StepSeconds = stepSeconds,
                 Explain = false,
@@ -79,9 +79,7 @@ public static class PowerOnStudy
     {
         MountAxis axis = result.Outcome.Axis;
         AxisMotion motion = setup.Axis(axis).Motion;
-        MoveSettings move = setup.Move;
-        double distance = axis == MountAxis.Polar ? move.End.PolarRadians - move.Start.PolarRadians : move.End.DeclinationRadians - move.Start.DeclinationRadians;
         return new SlewStage(
-            share, motion.SlewRateRadiansPerSecond, motion.PeakAcceleration, MotionProfile.Create(distance, motion).DurationSeconds, result.Outcome, result.Broken);
+            share, motion.SlewRateRadiansPerSecond, motion.PeakAcceleration, MotionProfile.Create(setup.Move.Distance(axis), motion).DurationSeconds, result.Outcome, result.Broken);
     }
 }

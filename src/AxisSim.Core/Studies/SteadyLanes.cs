@@ -140,7 +140,7 @@ internal sealed class SteadyLanes
         double growth = Math.Max(Math.Clamp(GrowthFullSteps * _model.Motor.FullStepRadians / _speed, LeastGrowthSeconds, GreatestGrowthSeconds), FollowSeconds);
         var team = new SteadyTeam(_features, _step, loads.Count, new LaneCommands(_model, SteadyPlan(0.0, _speed), _fullStepping ? calm : double.PositiveInfinity, _step), _row);
         LaneParameters strong = Damped(StrongShare);
-        strong.SlewMicrostepping *= _fullStepping ? PullOutLaw.SquareWaveFundamental * _model.Drive.FullStepCurrentFraction : 1.0;
+        strong.Levels.Of(LaneLevel.SlewMicrostepping) *= _fullStepping ? PullOutLaw.SquareWaveFundamental * _model.Drive.FullStepCurrentFraction : 1.0;
         for (int i = 0; i < loads.Count; i++)
         {
             team.Put(i, Helped(strong, loads[i], 1.0, i), Start(loads[i]));

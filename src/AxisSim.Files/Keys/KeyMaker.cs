@@ -1,3 +1,4 @@
+using AxisSim.Core.Bounds;
 using AxisSim.Files.Units;
 
 namespace AxisSim.Files.Keys;
@@ -6,28 +7,27 @@ namespace AxisSim.Files.Keys;
 internal static class KeyMaker
 {
     /// <summary>A quantity that must be given.</summary>
-    public static ScenarioKey Needed(string path, Dimension dimension, string example, double minimum, double maximum, string doc, bool above = false) =>
-        Quantity(path, dimension, example, minimum, maximum, doc, above) with { Required = true };
+    public static ScenarioKey Needed(string path, Dimension dimension, string example, Bound bound, string doc) =>
+        Quantity(path, dimension, example, bound, doc) with { Required = true };
 
     /// <summary>A quantity with a default.</summary>
-    public static ScenarioKey Given(string path, Dimension dimension, string preset, string example, double minimum, double maximum, string doc, bool above = false) =>
-        Quantity(path, dimension, example, minimum, maximum, doc, above) with { Default = preset };
+    public static ScenarioKey Given(string path, Dimension dimension, string preset, string example, Bound bound, string doc) =>
+        Quantity(path, dimension, example, bound, doc) with { Default = preset };
 
     /// <summary>A quantity that may be left out; what that means is said in words.</summary>
-    public static ScenarioKey Free(string path, Dimension dimension, string without, string example, double minimum, double maximum, string doc, bool above = false) =>
-        Quantity(path, dimension, example, minimum, maximum, doc, above) with { DefaultInWords = without };
+    public static ScenarioKey Free(string path, Dimension dimension, string without, string example, Bound bound, string doc) =>
+        Quantity(path, dimension, example, bound, doc) with { DefaultInWords = without };
 
     /// <summary>A share of one.</summary>
-    public static ScenarioKey Share(string path, string? preset, string example, double minimum, double maximum, string doc, bool above = false) => new()
+    public static ScenarioKey Share(string path, string? preset, string example, Bound bound, string doc) => new()
     {
-        Path = path, Kind = KeyKind.Quantity, Dimension = Dimension.Share, Example = example, Doc = doc, Minimum = minimum, Maximum = maximum,
-        AboveMinimum = above, Default = preset, Required = preset is null,
+        Path = path, Kind = KeyKind.Quantity, Dimension = Dimension.Share, Example = example, Doc = doc, Bound = bound, Default = preset, Required = preset is null,
     };
 
     /// <summary>A plain or whole number.</summary>
-    public static ScenarioKey Number(string path, KeyKind kind, string? preset, string example, double minimum, double maximum, string doc, int multipleOf = 1, bool above = false) => new()
+    public static ScenarioKey Number(string path, KeyKind kind, string? preset, string example, Bound bound, string doc) => new()
     {
-        Path = path, Kind = kind, Example = example, Doc = doc, Minimum = minimum, Maximum = maximum, MultipleOf = multipleOf, AboveMinimum = above,
+        Path = path, Kind = kind, Example = example, Doc = doc, Bound = bound,
         Default = preset, Required = preset is null,
     };
 
@@ -43,10 +43,9 @@ internal static class KeyMaker
         Path = path, Kind = KeyKind.Text, Example = $"\"{example}\"", Doc = doc, Default = preset, Required = preset is null,
     };
 
-    private static ScenarioKey Quantity(string path, Dimension dimension, string example, double minimum, double maximum, string doc, bool above) => new()
+    private static ScenarioKey Quantity(string path, Dimension dimension, string example, Bound bound, string doc) => new()
     {
-        Path = path, Kind = KeyKind.Quantity, Dimension = dimension, Example = $"\"{example}\"", Unit = UnitOf(example, dimension), Doc = doc,
-        Minimum = minimum, Maximum = maximum, AboveMinimum = above,
+        Path = path, Kind = KeyKind.Quantity, Dimension = dimension, Example = $"\"{example}\"", Unit = UnitOf(example, dimension), Doc = doc, Bound = bound,
     };
 
     // Bounds are in the unit of the example, so that a message speaks the language of the datasheet.

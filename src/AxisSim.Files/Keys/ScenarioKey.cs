@@ -1,4 +1,5 @@
 using System.Globalization;
+using AxisSim.Core.Bounds;
 using AxisSim.Files.Units;
 
 namespace AxisSim.Files.Keys;
@@ -68,14 +69,14 @@ public sealed record ScenarioKey
     /// <summary>Unit of <see cref="Minimum"/> and <see cref="Maximum"/> and of messages.</summary>
     internal string Unit { get; init; } = "";
 
-    internal double Minimum { get; init; } = double.NegativeInfinity;
+    /// <summary>What Core allows, SI.</summary>
+    internal Bound Bound { get; init; }
 
-    internal double Maximum { get; init; } = double.PositiveInfinity;
+    internal double Minimum => FromSi(Bound.Least);
 
-    /// <summary>Whether the minimum itself is refused.</summary>
-    internal bool AboveMinimum { get; init; }
+    internal double Maximum => FromSi(Bound.Greatest);
 
-    internal int MultipleOf { get; init; } = 1;
+    internal int MultipleOf => Math.Max(1, Bound.MultipleOf);
 
     /// <summary>Whether a text may have several lines.</summary>
     internal bool Lines { get; init; }
@@ -83,23 +84,17 @@ public sealed record ScenarioKey
     /// <summary>A word that is allowed besides a quantity.</summary>
     internal string? AlsoAllowed { get; init; }
 
-    /// <summary>Whether a number, as it would be written in <see cref="Unit"/>, is within the bounds.</summary>
-    internal bool Holds(double si)
-    {
-        double low = ToSi(Minimum), high = ToSi(Maximum);
-        // A bound that is written in another unit may differ in its last digit.
-        double slack = 1e-12 * Math.Max(Math.Abs(si), 1e-300);
-        return (AboveMinimum ? si > low : si >= low - slack) && si <= high + slack;
-    }
+    /// <summary>Whether an SI value is within the bounds.</summary>
+    internal bool Holds(double si) => Bound.Holds(si);
 
     internal string Bounds(string unit)
     {
         string from = Minimum.ToString("0.######", CultureInfo.InvariantCulture), to = Maximum.ToString("0.######", CultureInfo.InvariantCulture);
-        return AboveMinimum ? $"above {from}{unit} and up to {to}{unit}" : $"from {from}{unit} to {to}{unit}";
+        return Bound.AboveLeast ? $"above {from}{unit} and up to {to}{unit}" : $"from {from}{unit} to {to}{unit}";
     }
 
     private static string Article(string noun) => (noun[0] is 'a' or 'e' or 'i' or 'o' or 'u' || noun.StartsWith("hour", StringComparison.Ordinal) ? "an " : "a ") + noun;
 
-    private double ToSi(double number) =>
-        Unit.Length == 0 || !double.IsFinite(number) ? number : UnitTable.Find(Dimension, Unit)!.ToSi(number);
+    private double FromSi(double si) =>
+        Unit.Length == 0 || !double.IsFinite(si) ? si : UnitTable.Find(Dimension, Unit)!.FromSi(si);
 }

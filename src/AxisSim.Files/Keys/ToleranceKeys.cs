@@ -1,4 +1,5 @@
 using System.Globalization;
+using AxisSim.Core.Bounds;
 using static AxisSim.Files.Keys.KeyMaker;
 
 namespace AxisSim.Files.Keys;
@@ -20,5 +21,5 @@ internal static class ToleranceKeys
     ];
 
     private static ScenarioKey Range(string name, double preset, string doc) => Share(
-        $"tolerances.{name}", preset.ToString(CultureInfo.InvariantCulture), string.Create(CultureInfo.InvariantCulture, $"\"{100.0 * preset:0} %\""), 0, 0.9, doc);
+        $"tolerances.{name}", preset.ToString(CultureInfo.InvariantCulture), string.Create(CultureInfo.InvariantCulture, $"\"{100.0 * preset:0} %\""), Bound.From(0, 0.9), doc);
 }

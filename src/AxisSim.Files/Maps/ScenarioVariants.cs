@@ -95,6 +95,11 @@ internal sealed class ScenarioVariants
             load = loadChanges || load is null ? ScenarioBinding.Load(values) : load;
             MountSetup setup = ScenarioBinding.Setup(values, polar, declination, load);
             PlanChecks.Report(setup, values);
+            if (!document.Problems.HasErrors)
+            {
+                SetupNet.Report(setup, document);
+            }
+
             problem = document.Problems.HasErrors ? document.Problems.Sorted().First(found => found.Severity == ProblemSeverity.Error) : null;
             return problem is null ? setup : null;
         }

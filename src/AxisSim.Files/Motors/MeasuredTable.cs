@@ -1,4 +1,6 @@
+using AxisSim.Core.Bounds;
 using AxisSim.Core.Comparisons;
+using AxisSim.Core.Drives;
 using AxisSim.Core.Motors;
 using AxisSim.Files.Keys;
 using AxisSim.Files.Scenarios;
@@ -17,10 +19,10 @@ public static class MeasuredTable
 {
     private static readonly IReadOnlyList<ScenarioKey> s_columns =
     [
-        Needed("speed", Dimension.AxisOrMotorRate, "600 rpm", 0, 100000, "speed of the motor"),
-        Needed("torque", Dimension.Torque, "0.2 N*m", 0, 200, "pull-out torque at that speed"),
-        Free("supply_voltage", Dimension.Voltage, "that of the scenario", "24 V", 0, 400, "supply voltage during the measurement", above: true),
-        Free("phase_current", Dimension.Current, "the rated current", "1.5 A", 0, 100, "phase current during the measurement, peak of the sine", above: true),
+        Needed("speed", Dimension.AxisOrMotorRate, "600 rpm", Bound.From(0, 100000 * Math.PI / 30.0, "rad/s"), "speed of the motor"),
+        Needed("torque", Dimension.Torque, "0.2 N*m", Bound.From(0, MotorBounds.HoldingTorque.Greatest, "N m"), "pull-out torque at that speed"),
+        Free("supply_voltage", Dimension.Voltage, "that of the scenario", "24 V", DriveBounds.SupplyVoltage, "supply voltage during the measurement"),
+        Free("phase_current", Dimension.Current, "the rated current", "1.5 A", DriveBounds.MovingCurrent, "phase current during the measurement, peak of the sine"),
         Choice("mode", "microstep", "microstep, or full-step", "microstep", "full-step"),
     ];
 

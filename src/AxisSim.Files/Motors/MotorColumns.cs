@@ -1,3 +1,4 @@
+using AxisSim.Core.Motors;
 using AxisSim.Files.Keys;
 using AxisSim.Files.Units;
 using static AxisSim.Files.Keys.KeyMaker;
@@ -12,17 +13,17 @@ internal static class MotorColumns
     [
         Text("name", null, "17 long", "a name, different for each motor"),
         Text("frame", "", "17", "frame size or other remark"),
-        Number("steps_per_revolution", KeyKind.WholeNumber, null, "200", 8, 4000, "full steps per revolution", multipleOf: 4),
-        Needed("holding_torque", Dimension.Torque, "0.44 N*m", 0, 200, "holding torque with both phases at the rated current", above: true),
-        Needed("rated_current", Dimension.Current, "1.5 A", 0, 100, "rated (direct) current per phase", above: true),
-        Needed("resistance", Dimension.Resistance, "1.5 ohm", 0, 1000, "resistance per phase at 20 degC", above: true),
-        Needed("inductance", Dimension.Inductance, "3 mH", 0, 1000, "inductance per phase", above: true),
-        Needed("rotor_inertia", Dimension.Inertia, "60 g*cm^2", 0, 1e6, "inertia of the rotor", above: true),
-        Free("detent_torque", Dimension.Torque, "4 % of the holding torque", "15 mN*m", 0, 50000, "detent torque"),
-        Free("viscous", Dimension.Damping, "0", "1e-5 N*m*s/rad", 0, 1, "viscous drag on the shaft"),
-        Free("friction", Dimension.Torque, "0", "5 mN*m", 0, 50000, "dry friction of the motor's own bearings"),
-        Free("thermal_resistance", Dimension.ThermalResistance, "rated current raises the winding by 80 K", "12 K/W", 0, 1000, "thermal resistance from winding to ambient", above: true),
-        Free("thermal_time", Dimension.Time, "25 min", "25 min", 0, 1000, "thermal time constant", above: true),
+        Number("steps_per_revolution", KeyKind.WholeNumber, null, "200", MotorBounds.StepsPerRevolution, "full steps per revolution"),
+        Needed("holding_torque", Dimension.Torque, "0.44 N*m", MotorBounds.HoldingTorque, "holding torque with both phases at the rated current"),
+        Needed("rated_current", Dimension.Current, "1.5 A", MotorBounds.RatedCurrent, "rated (direct) current per phase"),
+        Needed("resistance", Dimension.Resistance, "1.5 ohm", MotorBounds.Resistance, "resistance per phase at 20 degC"),
+        Needed("inductance", Dimension.Inductance, "3 mH", MotorBounds.Inductance, "inductance per phase"),
+        Needed("rotor_inertia", Dimension.Inertia, "60 g*cm^2", MotorBounds.RotorInertia, "inertia of the rotor"),
+        Free("detent_torque", Dimension.Torque, "4 % of the holding torque", "15 mN*m", MotorBounds.DetentTorque, "detent torque"),
+        Free("viscous", Dimension.Damping, "0", "1e-5 N*m*s/rad", MotorBounds.Viscous, "viscous drag on the shaft"),
+        Free("friction", Dimension.Torque, "0", "5 mN*m", MotorBounds.CoulombTorque, "dry friction of the motor's own bearings"),
+        Free("thermal_resistance", Dimension.ThermalResistance, "rated current raises the winding by 80 K", "12 K/W", MotorBounds.ThermalResistance, "thermal resistance from winding to ambient"),
+        Free("thermal_time", Dimension.Time, "25 min", "25 min", MotorBounds.ThermalTimeConstant, "thermal time constant"),
         Choice("insulation_class", "B", "thermal class of the insulation", "A", "E", "B", "F", "H", "N"),
         Choice("wiring", "as-wired", "as-wired: the figures are for the motor as it is wired; else they are for one half coil of each phase, and the word says how those are wired", "as-wired", "bipolar-series", "bipolar-parallel", "half-coil"),
         Text("note", "", "in stock", "any remark; not read"),

@@ -1,5 +1,6 @@
 using AxisSim.Core.Comparisons;
 using AxisSim.Core.Motors;
+using AxisSim.Core.Mount.Checks;
 using AxisSim.Files.Scenarios;
 
 namespace AxisSim.Files.Motors;
@@ -39,6 +40,13 @@ public static class MotorTable
         var columns = new SheetColumns(sheet, MotorColumns.All, problems);
         bool whole = problems.Count == 0;
         MotorChoice?[] motors = [.. sheet.Rows.Select(row => Motor(columns, row))];
+        for (int i = 0; i < motors.Length && problems.Count == 0; i++)
+        {
+            // Figures of a half coil change with the wiring.
+            problems.AddRange((motors[i] is { } motor ? SetupChecks.Problems(motor.Motor) : []).Select(problem =>
+                new Problem(fileName, sheet.Rows[i].Line, 0, "wiring", $"figures that make {SetupNet.Words(problem.What)} {problem.Found} as the motor is wired", problem.Allowed, "")));
+        }
+
         foreach (IGrouping<string, (SheetRow Row, string Name)> same in sheet.Rows.Select(row => (Row: row, Name: columns.Text(row, "name") ?? "")).Where(pair => pair.Name.Length > 0).GroupBy(pair => pair.Name, StringComparer.OrdinalIgnoreCase))
         {
             foreach ((SheetRow row, string name) in same.Skip(1))

@@ -1,12 +1,11 @@
 using System.Globalization;
+using AxisSim.Core.Drives;
 
 namespace AxisSim.Files.Scenarios;
 
 /// <summary>Checks across the keys of motor, drive and motion of one axis.</summary>
 internal static class DriveChecks
 {
-    // Above this a winding draws four times its rated heat: a slip of the pen rather than a daring design.
-    private const double GreatestOverCurrent = 2.0;
     private static readonly string[] Currents = ["slew_current", "tracking_current", "holding_current"];
 
     /// <summary>Reports all of them.</summary>
@@ -45,9 +44,9 @@ internal static class DriveChecks
         {
             Entry entry = values.EntryOf(path);
             double current = values.Number(path);
-            if (current > GreatestOverCurrent * rated)
+            if (current > DriveBounds.GreatestOverRated * rated)
             {
-                values.Problems.Error(entry, Text($"{entry.Shown} ({current:G4} A peak, {current / rated:G3} times the rated current)"), Text($"at most {GreatestOverCurrent:G1} times the rated current of {rated:G4} A"), Fix(entry, Text($"\"{rated:G4} A\"")));
+                values.Problems.Error(entry, Text($"{entry.Shown} ({current:G4} A peak, {current / rated:G3} times the rated current)"), Text($"at most {DriveBounds.GreatestOverRated:G1} times the rated current of {rated:G4} A"), Fix(entry, Text($"\"{rated:G4} A\"")));
             }
             else
             {

@@ -22,8 +22,7 @@ internal static class PlanChecks
         foreach (string axis in ScenarioKeys.Axes.Where(axis => LikeAxis.Has(values.Document, axis)))
         {
             MountAxis which = axis == "polar" ? MountAxis.Polar : MountAxis.Declination;
-            double distance = Math.Abs(which == MountAxis.Polar ? setup.Move.End.PolarRadians - setup.Move.Start.PolarRadians : setup.Move.End.DeclinationRadians - setup.Move.Start.DeclinationRadians);
-            if (Check(values, axis, distance, setup.Axis(which).Motion) is { } found)
+            if (Check(values, axis, setup.Move.Distance(which), setup.Axis(which).Motion) is { } found)
             {
                 slow.Add(found);
             }
@@ -56,12 +55,10 @@ internal static class PlanChecks
         return new Slow(entry, $"{entry.Shown}, with which the move of {turn} deg takes {time}", least, unit);
     }
 
-    // No motion takes less than at the full rate, or than with its acceleration until half-way and back; what is far too long need not be planned.
+    // What is far too long need not be planned.
     private static double Seconds(double distance, AxisMotion motion)
     {
-        double acceleration = motion.PeakAcceleration, low = Math.Min(motion.StartRateRadiansPerSecond, motion.SlewRateRadiansPerSecond);
-        double ramps = low < motion.SlewRateRadiansPerSecond ? 2.0 * (Math.Sqrt((low * low) + (acceleration * distance)) - low) / acceleration : 0.0;
-        double atLeast = Math.Max(distance / motion.SlewRateRadiansPerSecond, double.IsNaN(ramps) ? double.PositiveInfinity : ramps);
+        double atLeast = motion.LeastSeconds(distance);
         return distance == 0.0 ? 0.0 : atLeast <= MoveSettings.LongestPlanSeconds ? MotionProfile.Create(distance, motion).DurationSeconds : atLeast;
     }
 

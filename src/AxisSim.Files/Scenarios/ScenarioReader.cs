@@ -38,6 +38,11 @@ public static class ScenarioReader
         PlanChecks.Report(scenario.Setup, values);
         if (!document.Problems.HasErrors)
         {
+            SetupNet.Report(scenario.Setup, document);
+        }
+
+        if (!document.Problems.HasErrors)
+        {
             StepChecks.Report(scenario.Setup, values);
         }
 

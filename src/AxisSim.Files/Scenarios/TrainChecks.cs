@@ -72,13 +72,11 @@ internal static class TrainChecks
         }
     }
 
-    // Below this the worm is as good as stuck; a slip of the lead angle or the friction is likelier than such a worm.
-    private const double LeastEfficiency = 0.05;
-
-    // The bounds of total reductions everywhere: 0.1 and 100000; and 0.01, the bound of one stage; all with a grain of slack for the sum of logarithms.
-    private const double LeastDecades = -1.0 - 1e-9;
-    private const double GreatestDecades = 5.0 + 1e-9;
-    private const double LeastEfficiencyDecades = -2.0 - 1e-9;
+    // A grain of slack for the sum of logarithms.
+    private const double Slack = 1e-9;
+    private static readonly double LeastDecades = Math.Log10(TrainBounds.TotalReduction.Least) - Slack;
+    private static readonly double GreatestDecades = Math.Log10(TrainBounds.TotalReduction.Greatest) + Slack;
+    private static readonly double LeastEfficiencyDecades = Math.Log10(TrainBounds.StagesEfficiency.Least) - Slack;
 
     private static void CheckDriving(ValueSet values, string axis)
     {
@@ -90,11 +88,11 @@ internal static class TrainChecks
         }
 
         double efficiency = WormLaw.DrivingEfficiency(angle, coefficient * cold, values.Number($"{axis}.worm.pressure_angle"));
-        if (!(efficiency >= LeastEfficiency) && !double.IsNaN(values.Number($"{axis}.worm.pressure_angle")))
+        if (!(efficiency >= TrainBounds.LeastDrivingEfficiency) && !double.IsNaN(values.Number($"{axis}.worm.pressure_angle")))
         {
             Entry entry = values.EntryOf(friction);
             string percent = (100.0 * efficiency).ToString("0.##", CultureInfo.InvariantCulture);
-            values.Problems.Error(entry, $"{entry.Shown}, with which the worm drives with {percent} % only (cold grease and lead angle {values.EntryOf(lead).Shown} included)", "friction, lead angle and cold_grease with a driving efficiency of 5 % or more", "a lower friction or cold_grease, or a greater lead_angle");
+            values.Problems.Error(entry, $"{entry.Shown}, with which the worm drives with {percent} % only (cold grease and lead angle {values.EntryOf(lead).Shown} included)", string.Create(CultureInfo.InvariantCulture, $"friction, lead angle and cold_grease with a driving efficiency of {100.0 * TrainBounds.LeastDrivingEfficiency:0.##} % or more"), "a lower friction or cold_grease, or a greater lead_angle");
         }
     }
 
@@ -107,14 +105,14 @@ internal static class TrainChecks
         if (stages.Length > 0 && (all < LeastDecades || all > GreatestDecades))
         {
             Entry entry = values.EntryOf($"{stages.MaxBy(stage => Math.Sign(all) * Decades(stage))}.ratio");
-            values.Problems.Error(entry, $"{entry.Shown}, with which {Stages(stages.Length)} and the worm make a total reduction of {Power(all)}", "a total reduction from 0.1 to 100000", "ratios whose product with the worm's is one of a real mount");
+            values.Problems.Error(entry, $"{entry.Shown}, with which {Stages(stages.Length)} and the worm make a total reduction of {Power(all)}", string.Create(CultureInfo.InvariantCulture, $"a total reduction from {TrainBounds.TotalReduction.Least} to {TrainBounds.TotalReduction.Greatest}"), "ratios whose product with the worm's is one of a real mount");
         }
 
         double efficiency = stages.Sum(stage => Math.Log10(values.Number($"{stage}.efficiency")));
         if (efficiency < LeastEfficiencyDecades)
         {
             Entry entry = values.EntryOf($"{stages.MinBy(stage => values.Number($"{stage}.efficiency"))}.efficiency");
-            values.Problems.Error(entry, $"{entry.Shown}, with which {Stages(stages.Length)} pass on {Power(efficiency)} of the power together", "stages that pass on 0.01 of the power or more together", "higher efficiencies, or fewer stages");
+            values.Problems.Error(entry, $"{entry.Shown}, with which {Stages(stages.Length)} pass on {Power(efficiency)} of the power together", string.Create(CultureInfo.InvariantCulture, $"stages that pass on {TrainBounds.StagesEfficiency.Least} of the power or more together"), "higher efficiencies, or fewer stages");
         }
     }
 

@@ -13,7 +13,7 @@ internal sealed record ReportPage
     public string About { get; init; } = "";
 
     /// <summary>The settings sheet.</summary>
-    public required Sheet Sheet { get; init; }
+    public required SettingsSheet Sheet { get; init; }
 
     /// <summary>What stands right below the verdict: each axis in a sentence, and warnings.</summary>
     public required IReadOnlyList<Block> Lead { get; init; }

@@ -7,7 +7,7 @@ namespace AxisSim.Report.Pages;
 internal static class SheetHtml
 {
     /// <summary>The section.</summary>
-    public static XElement Of(Sheet sheet) => Html.Element(
+    public static XElement Of(SettingsSheet sheet) => Html.Element(
         "section",
         [
             Html.Class("sheet"),
@@ -26,7 +26,7 @@ internal static class SheetHtml
         ]);
 
     /// <summary>The warning of a move that fails; null when it arrives.</summary>
-    public static XElement? Warning(Sheet sheet) => sheet.Warning is { } warning ? Html.Element("p", Html.Class("warning"), warning) : null;
+    public static XElement? Warning(SettingsSheet sheet) => sheet.Warning is { } warning ? Html.Element("p", Html.Class("warning"), warning) : null;
 
     private static XElement Step(SheetStep step, IReadOnlyList<string> axes) => Html.Element(
         "li",

@@ -8,10 +8,10 @@ namespace AxisSim.Report.Sheets;
 internal static class SheetBuilder
 {
     /// <summary>The sheet.</summary>
-    public static Sheet Of(SheetInput input)
+    public static SettingsSheet Of(SheetInput input)
     {
         string[] names = [.. input.Axes.Select(axis => Say.Sentence(axis.Result.Outcome.Axis.Words()))];
-        return new Sheet
+        return new SettingsSheet
         {
             Title = $"Settings sheet: {input.Name}{(input.Site.Length > 0 ? ", " + input.Site : "")}",
             Warning = Warning([.. input.Axes.Select(axis => axis.Result.Outcome.Verdict)]) ?? Slower(input),

@@ -6,7 +6,7 @@ namespace AxisSim.Report.Sheets;
 
 /// <summary>A settings sheet on one page of A4, black on white.</summary>
 /// <remarks>The text is as large as fits on the page: what a mount has less of is printed larger.</remarks>
-internal sealed class SheetFigure(Sheet sheet) : IFigure
+internal sealed class SheetFigure(SettingsSheet sheet) : IFigure
 {
     /// <summary>A4 is 210 mm by 297 mm; a pixel is 1/96 inch.</summary>
     private const double PixelsPerMillimetre = 96.0 / 25.4;

@@ -3,7 +3,7 @@ using AxisSim.Plots.Drawing;
 namespace AxisSim.Report.Sheets;
 
 /// <summary>Where everything of a sheet stands on its page.</summary>
-internal sealed class SheetLayout(Sheet sheet, double left, double top, double width)
+internal sealed class SheetLayout(SettingsSheet sheet, double left, double top, double width)
 {
     private const double TitleScale = 1.5;
     private const double HeadScale = 1.15;

@@ -4,7 +4,7 @@ namespace AxisSim.Report.Sheets;
 internal static class SheetLines
 {
     /// <summary>The lines.</summary>
-    public static IEnumerable<string> Of(Sheet sheet)
+    public static IEnumerable<string> Of(SettingsSheet sheet)
     {
         if (sheet.Warning is { } warning)
         {

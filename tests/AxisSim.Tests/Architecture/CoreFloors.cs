@@ -7,7 +7,7 @@ internal static class CoreFloors
 
     private static readonly string[][] s_floors =
     [
-        ["Numerics"],
+        ["Bounds", "Numerics"],
         ["Drives", "Sky"],
         ["Gearing", "Motors", "Payloads"],
         ["Mount"],

@@ -8,7 +8,7 @@ internal static class SourceFiles
     /// <summary>All C# files of the repository, relative to its root.</summary>
     public static IReadOnlyList<string> All =>
     [
-        .. new[] { "src", "tests", "benchmarks" }
+        .. new[] { "src", "tests", "benchmarks", "samples" }
             .SelectMany(folder => Directory.GetFiles(Repository.PathOf(folder), "*.cs", SearchOption.AllDirectories))
             .Where(IsOurs)
             .Select(path => Path.GetRelativePath(Repository.Root, path).Replace('\\', '/'))

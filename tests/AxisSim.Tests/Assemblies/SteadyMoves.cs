@@ -10,6 +10,8 @@ namespace AxisSim.Tests.Assemblies;
 /// <summary>Moves of one axis under a torque that opposes it: the wind is given so that it is that torque, and gravity is left out.</summary>
 internal static class SteadyMoves
 {
+    private const double GustShare = 0.25;
+
     /// <summary>The mount without gravity on a move that reaches a rate and holds it for a while.</summary>
     /// <param name="mount">The mount.</param>
     /// <param name="axis">The axis.</param>
@@ -17,7 +19,10 @@ internal static class SteadyMoves
     /// <param name="motion">Rate and ramp.</param>
     /// <param name="changeover">Changeover, rad/s.</param>
     /// <param name="holdSeconds">Time at the rate, s.</param>
-    /// <param name="atRate">The torque comes once the rate is reached, as the fourth power of a sine over that time, and no periodic error shakes the axis; else it is there throughout.</param>
+    /// <param name="atRate">
+    /// A quarter of the torque comes once the rate is reached, up and down as a cosine over that time, so that the whole is within a hundredth of its peak for an eighth of it, and no periodic error
+    /// shakes the axis; else it is there throughout.
+    /// </param>
     public static MountSetup Of(MountSetup mount, MountAxis axis, double opposing, AxisMotion motion, double changeover, double holdSeconds, bool atRate = false)
     {
         AxisModel model = mount.Axis(axis);
@@ -42,8 +47,9 @@ internal static class SteadyMoves
             // rho V |V|/2 Cd A r = 2 x 1 / 2 x r.
             Disturbances = mount.Disturbances with
             {
-                WindMetresPerSecond = atRate ? 0.0 : -1.0,
-                GustMetresPerSecond = atRate ? -1.0 : 0.0,
+                // Its square counts.
+                WindMetresPerSecond = -(atRate ? Math.Sqrt(1.0 - GustShare) : 1.0),
+                GustMetresPerSecond = atRate ? -(1.0 - Math.Sqrt(1.0 - GustShare)) : 0.0,
                 GustStartSeconds = motion.RampInUseSeconds,
                 GustSeconds = holdSeconds,
                 AirDensityKilogramsPerCubicMetre = 2.0,

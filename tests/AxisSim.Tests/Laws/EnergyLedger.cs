@@ -42,6 +42,7 @@ internal sealed class EnergyLedger(StepperMotor motor, double startJoulesPlan)
         AxisState now = run.State;
         MotorReading reading = run.Reading;
         double h = step.StepSeconds;
+        double middle = step.StartSeconds + (0.5 * h);
         double rotorTurn = now.Rotor - _before.Rotor;
         double axisTurn = now.Axis - _before.Axis;
         double rotorSpeed = rotorTurn / h;
@@ -53,11 +54,11 @@ internal sealed class EnergyLedger(StepperMotor motor, double startJoulesPlan)
         Friction += (p.RotorCoulomb * Math.Abs(rotorTurn)) + (rotorTurn > 0.0 ? p.Loss.ResistingPositive(rub) * rotorTurn : -p.Loss.ResistingNegative(rub) * rotorTurn);
         Friction += p.AxisCoulomb * Math.Abs(axisTurn);
         Damping += (p.RotorViscous * rotorSpeed * rotorSpeed * h) + (p.AxisViscous * axisSpeed * axisSpeed * h);
-        (double error, double slope) = run.PeriodicErrorAt(step.MidSeconds, 0.5 * (now.Rotor + _before.Rotor) / p.WormRatio);
+        (double error, double slope) = run.PeriodicErrorAt(middle, 0.5 * (now.Rotor + _before.Rotor) / p.WormRatio);
         double twist = (0.5 * (now.Rotor + _before.Rotor) / p.WormRatio) + error - (0.5 * (now.Axis + _before.Axis));
         double twistTurn = (rotorTurn / p.WormRatio * (1.0 + slope)) - axisTurn;
         Damping += (mesh - (p.Mesh.Stiffness * p.Mesh.DeadZone(twist))) * twistTurn;
-        Outside += run.Outside(0.5 * (now.Axis + _before.Axis), step.MidSeconds) * axisTurn;
+        Outside += run.Outside(0.5 * (now.Axis + _before.Axis), middle) * axisTurn;
         Stored = Energy(run, step.StartSeconds + h) + reading.MagneticJoules;
         _before = now;
     }

@@ -10,9 +10,13 @@ namespace AxisSim.Tests.Laws;
 /// <summary>Electrical energy in and the work of gravity go into heat, friction and motion, and nothing is left over.</summary>
 public sealed class EnergyTests
 {
+    private const double CoarseShare = 7.5e-5;
+    private const double FineShare = 4.5e-7;
+    private const double Improvement = 0.019;
+
     /// <summary>
-    /// The rough case (friction, backlash, loss, periodic error, changeover, saturation), helping and opposing: about 9 J go in; the balance closes to a
-    /// ten-thousandth at 50 us and improves with the square of the step.
+    /// The rough case (friction, backlash, loss, periodic error, changeover, saturation), helping and opposing: about 9 J go in. Measured: 2.5e-5
+    /// of them are left over at 50 us and 1.5e-7 at 10 us, 0.0062 times as much. Held to three times that.
     /// </summary>
     [Theory]
     [InlineData(4.0)]
@@ -22,9 +26,9 @@ public sealed class EnergyTests
         (double coarse, double through) = Residual(imbalance, 50e-6);
         (double fine, _) = Residual(imbalance, 10e-6);
         Assert.InRange(through, 3.0, 30.0); // paper: (3 A^2 x 1.5 ohm = 3.4 to 6.8 W) x 3 s
-        Assert.True(Math.Abs(coarse) < 2e-3 * through, $"residual {coarse} J of {through} J at 50 us");
-        Assert.True(Math.Abs(fine) < 2e-4 * through, $"residual {fine} J of {through} J at 10 us");
-        Assert.True(Math.Abs(fine) < 0.25 * Math.Abs(coarse), $"{fine} J at 10 us against {coarse} J at 50 us");
+        Assert.True(Math.Abs(coarse) < CoarseShare * through, $"residual {coarse} J of {through} J at 50 us");
+        Assert.True(Math.Abs(fine) < FineShare * through, $"residual {fine} J of {through} J at 10 us");
+        Assert.True(Math.Abs(fine) < Improvement * Math.Abs(coarse), $"{fine} J at 10 us against {coarse} J at 50 us");
     }
 
     private static (double Residual, double Through) Residual(double imbalance, double step)

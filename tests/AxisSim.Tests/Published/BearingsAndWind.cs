@@ -4,19 +4,12 @@ using AxisSim.Core.Numerics;
 
 namespace AxisSim.Tests.Published;
 
-/// <summary>Bearing friction, wind pressure, turbulence, and the generator behind it.</summary>
+/// <summary>Wind pressure, turbulence, and the generator behind it.</summary>
 public sealed class BearingsAndWind
 {
     private const double Knot = 1852.0 / 3600.0;
     private const double MilePerHour = 0.44704;
     private const double PoundPerSquareFoot = 47.880258980336;
-
-    [Fact]
-    public void Bearing_friction()
-    {
-        // Bearing makers' rule M = 0.5 mu F d; 1000 N, 50 mm, 0.0015 (deep-groove ball) give 37.5 N mm, derived.
-        Assert.Equal(0.0375, BearingLaw.FrictionTorque(0.0015, 1000.0, 0.050), 1e-15);
-    }
 
     [Fact]
     public void Wind_pressure_of_the_building_code()

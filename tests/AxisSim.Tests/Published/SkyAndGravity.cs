@@ -47,16 +47,6 @@ public sealed class SkyAndGravity
         Assert.Equal(seconds, new WormStage { WheelTeeth = teeth }.WormPeriodSeconds, 5.1e-5);
     }
 
-    [Theory]
-    [InlineData(4096.0, 316.40625)]
-    [InlineData(8192.0, 158.203125)]
-    [InlineData(65536.0, 19.775390625)]
-    [InlineData(16777216.0, 0.07724761962890625)]
-    [InlineData(1296000.0, 1.0)]
-    [InlineData(72000.0, 18.0)] // common practice, no source: an axis encoder of 72,000 counts resolves 18 arcsec
-    public void Encoder_count(double counts, double arcseconds) =>
-        Assert.Equal(arcseconds, EncoderLaw.CountRadians(counts) * ArcsecondsPerRadian, 1e-12 * arcseconds); // 1 296 000 arcsec a turn
-
     [Fact]
     public void Eccentric_wheel()
     {

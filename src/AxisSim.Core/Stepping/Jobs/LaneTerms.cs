@@ -2,7 +2,7 @@ namespace AxisSim.Core.Stepping.Jobs;
 
 /// <summary>Which slow terms a team of lanes has at all.</summary>
 /// <param name="Outside">Gravity or wind.</param>
-/// <param name="Inertia">The other axis moves, so inertia (or the throw of its turning) counts.</param>
+/// <param name="Inertia">The other axis moves, so inertia (or the centrifugal torque of its turning) counts.</param>
 /// <param name="Error">Periodic error.</param>
 /// <param name="SecondHarmonic">Its second harmonic.</param>
 /// <param name="Runout">Runout of the wheel.</param>

@@ -40,7 +40,7 @@ internal static class LaneBlock
         {
             state.Gear = plain;
             state.Lead = -state.Slip;
-            state.LoadKick = p.NodeKick + p.RubOdd;
+            state.LoadKick = p.NodeKick + p.MeshFrictionOdd;
             return;
         }
 
@@ -51,7 +51,7 @@ internal static class LaneBlock
         state.Gear = Op.FusedMultiplyAdd(plain, slope, plain);
         state.Lead = Op.FusedMultiplyAdd(-slope, worm, error) - state.Slip;
         state.LeadRate = Op.FusedMultiplyAdd(-slope, rate, (then - error) * perSpan);
-        state.LoadKick = Op.FusedMultiplyAdd(p.NodeKick, slope, p.NodeKick + p.RubOdd);
+        state.LoadKick = Op.FusedMultiplyAdd(p.NodeKick, slope, p.NodeKick + p.MeshFrictionOdd);
     }
 
     /// <summary>Warms the windings by what the block has cost them.</summary>
@@ -162,10 +162,10 @@ internal static class LaneBlock
             return torque;
         }
 
-        // The turning polar axis throws the payload outwards: half the slope of its inertia times its rate squared.
+        // Centrifugal torque of the turning polar axis: half the slope of its inertia times its rate squared.
         V twiceSin = sin * cos * Op.Create(2.0);
         V twiceCos = Op.FusedMultiplyAdd(cos, cos, -(sin * sin));
-        V slope = Op.FusedMultiplyAdd(p.Throw1, sin, Op.FusedMultiplyAdd(p.Throw2, cos, Op.FusedMultiplyAdd(p.Throw3, twiceSin, p.Throw4 * twiceCos)));
+        V slope = Op.FusedMultiplyAdd(p.InertiaHalfSlope1, sin, Op.FusedMultiplyAdd(p.InertiaHalfSlope2, cos, Op.FusedMultiplyAdd(p.InertiaHalfSlope3, twiceSin, p.InertiaHalfSlope4 * twiceCos)));
         return Op.FusedMultiplyAdd(slope, otherRateSquare, torque);
     }
 

@@ -7,15 +7,22 @@ namespace AxisSim.Core.Stepping.Lanes;
 /// <summary>What comes from outside at both ends of a block: the other axis' angle and rate, and the wind; and how far the axis' own slew goes into it.</summary>
 internal struct LaneSky
 {
+    /// <summary>Cosine of the other axis' angle at the start of the block.</summary>
     public V FromCos;
+    /// <summary>Sine of it.</summary>
     public V FromSin;
+    /// <summary>Square of the other axis' rate there, rad2/s2.</summary>
     public V FromRateSquare;
+    /// <summary>Torque of the wind there, N m at the axis.</summary>
     public V FromWind;
+    /// <summary>Cosine of the other axis' angle at the end of the block.</summary>
     public V ToCos;
+    /// <summary>Sine of it.</summary>
     public V ToSin;
+    /// <summary>Square of the other axis' rate there, rad2/s2.</summary>
     public V ToRateSquare;
+    /// <summary>Torque of the wind there, N m at the axis.</summary>
     public V ToWind;
-
     /// <summary>Share of the block that lies in the axis' own slew.</summary>
     public V Slewing;
 

@@ -89,7 +89,7 @@ internal static class LaneStep<TShaft, TPayload, TPower, TPose>
     /// <typeparam name="TMixed">Whether it does so in some lanes only.</typeparam>
     [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
     private static void Vectors<TSplit, TMixed>(
-        ref LaneState states, ref LaneParameters parameters, ref LaneCommand commands, ref LaneParts allParts, int partsStride, int firstLevel, int secondLevel, bool pushed, int vectors, int first, int end)
+        ref LaneState states, ref LaneParameters parameters, ref LaneCommand commands, ref LaneParts allParts, int partsStride, LaneLevel firstLevel, LaneLevel secondLevel, bool pushed, int vectors, int first, int end)
         where TSplit : struct, ISwitch
         where TMixed : struct, ISwitch
     {
@@ -111,7 +111,7 @@ internal static class LaneStep<TShaft, TPayload, TPower, TPose>
             V spin = speed * smooth;
             V startA = s.CurrentA;
             V startB = s.CurrentB;
-            V level = Unsafe.Add(ref p.SlewMicrostepping, firstLevel);
+            V level = p.Levels.Of(firstLevel);
             V targetA = level * command.FirstA;
             V targetB = level * command.FirstB;
             V endA = default;
@@ -146,7 +146,7 @@ internal static class LaneStep<TShaft, TPayload, TPower, TPose>
                 V emfB = p.EmfConstant * spin * cos;
                 V early = Op.Create(-0.25 * Math.PI) * g * speed;
                 V late = Op.Create(0.25 * Math.PI) * f * speed;
-                V next = Unsafe.Add(ref p.SlewMicrostepping, secondLevel);
+                V next = p.Levels.Of(secondLevel);
                 V conductance = s.Conductance * (one - parts.FirstWinding);
                 V conductance2 = s.Conductance * (one - parts.SecondWinding);
                 V volts = Op.FusedMultiplyAdd(s.Volts, Op.Create(1.5), Op.Create(-0.5) * s.VoltsBefore);
@@ -241,19 +241,19 @@ internal static class LaneStep<TShaft, TPayload, TPower, TPose>
         // The flanks rub with the force between them, which the slope of the periodic error does not change.
         V rotorSpeed = s.RotorSpeed;
         V odd = zero;
-        V rub;
+        V friction;
         V shaftSpeed = zero;
         V shaftPush = zero;
-        V shaftRub = zero;
+        V shaftFriction = zero;
         if (TShaft.On)
         {
             V stage = Contact(Op.FusedMultiplyAdd(s.Rotor, p.ShaftPerRotor, -s.Shaft), Op.FusedMultiplyAdd(s.RotorMidSpeed, p.ShaftPerRotor, -s.ShaftMidSpeed), p.StageStiffness, p.StageDamping, p.StageHalfBacklash, p.StageFree);
             shaftSpeed = s.ShaftSpeed;
             shaftPush = Op.FusedMultiplyAdd(-s.Gear, mesh, stage) * p.ShaftKick;
-            shaftRub = p.ShaftRubKick * size;
-            odd = p.StageRubOdd * stage;
+            shaftFriction = p.ShaftFrictionKick * size;
+            odd = p.StageFrictionOdd * stage;
             push = Op.FusedMultiplyAdd(-p.StageKick, stage, push) - odd;
-            rub = Op.FusedMultiplyAdd(p.StageRubKick, Op.Abs(stage), p.RotorCoulombKick);
+            friction = Op.FusedMultiplyAdd(p.StageFrictionKick, Op.Abs(stage), p.RotorCoulombKick);
         }
         else
         {
@@ -261,18 +261,18 @@ internal static class LaneStep<TShaft, TPayload, TPower, TPose>
             push = Op.FusedMultiplyAdd(-s.LoadKick, mesh, push);
             if (TPassing.On)
             {
-                odd = p.RubOdd * mesh;
+                odd = p.MeshFrictionOdd * mesh;
             }
 
-            rub = Op.FusedMultiplyAdd(p.RubKick, size, p.RotorCoulombKick);
+            friction = Op.FusedMultiplyAdd(p.MeshFrictionKick, size, p.RotorCoulombKick);
         }
 
-        V rotorThen = Op.FusedMultiplyAdd(p.TorqueKick, field, rotorSpeed + push - Op.CopySign(rub, rotorSpeed));
+        V rotorThen = Op.FusedMultiplyAdd(p.TorqueKick, field, rotorSpeed + push - Op.CopySign(friction, rotorSpeed));
         V least = rotorSpeed * rotorThen;
         V shaftThen = zero;
         if (TShaft.On)
         {
-            shaftThen = shaftSpeed + (shaftPush - (p.ShaftRubOdd * mesh)) - Op.CopySign(shaftRub, shaftSpeed);
+            shaftThen = shaftSpeed + (shaftPush - (p.ShaftFrictionOdd * mesh)) - Op.CopySign(shaftFriction, shaftSpeed);
             least = Op.MinNative(least, shaftSpeed * shaftThen);
         }
 
@@ -318,11 +318,11 @@ internal static class LaneStep<TShaft, TPayload, TPower, TPose>
         }
 
         V half = Op.Create(0.5);
-        Move<TPassing>(ref s.Rotor, ref s.RotorSpeed, ref s.RotorMidSpeed, rotorSpeed, rotorThen, Op.FusedMultiplyAdd(p.TorqueKick, field, push + odd), rub + odd, rub - odd, zero);
+        Move<TPassing>(ref s.Rotor, ref s.RotorSpeed, ref s.RotorMidSpeed, rotorSpeed, rotorThen, Op.FusedMultiplyAdd(p.TorqueKick, field, push + odd), friction + odd, friction - odd, zero);
         if (TShaft.On)
         {
-            V shaftOdd = p.ShaftRubOdd * mesh;
-            Move<TPassing>(ref s.Shaft, ref s.ShaftSpeed, ref s.ShaftMidSpeed, shaftSpeed, shaftThen, shaftPush, shaftRub + shaftOdd, shaftRub - shaftOdd, zero);
+            V shaftOdd = p.ShaftFrictionOdd * mesh;
+            Move<TPassing>(ref s.Shaft, ref s.ShaftSpeed, ref s.ShaftMidSpeed, shaftSpeed, shaftThen, shaftPush, shaftFriction + shaftOdd, shaftFriction - shaftOdd, zero);
         }
 
         if (TPayload.On)

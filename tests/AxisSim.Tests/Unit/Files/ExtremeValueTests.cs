@@ -62,7 +62,7 @@ public sealed class ExtremeValueTests(ITestOutputHelper log)
         {
             string? list = Array.Find(ScenarioKeys.Lists, list => key.Path.StartsWith(list + ".", StringComparison.Ordinal));
             string[] paths = list is null ? [key.Path] : [.. document.ItemsOf(list).Select(item => key.Path.Replace("<name>", item, StringComparison.Ordinal))];
-            double least = key.AboveMinimum || (key.Kind == KeyKind.Ratio && key.Minimum == 0.0) ? key.Minimum + Next : key.Minimum;
+            double least = key.Bound.AboveLeast || (key.Kind == KeyKind.Ratio && key.Minimum == 0.0) ? key.Minimum + Next : key.Minimum;
             foreach (double value in new[] { least, key.Maximum })
             {
                 string unit = key.Unit.Length > 0 ? " " + key.Unit : key.Dimension == AxisSim.Files.Units.Dimension.AxisOrMotorRate ? " rad/s" : "";

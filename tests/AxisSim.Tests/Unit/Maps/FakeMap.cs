@@ -9,6 +9,9 @@ namespace AxisSim.Tests.Unit.Maps;
 /// <summary>Maps whose ends are a formula, so that thousands of cells take moments.</summary>
 internal static class FakeMap
 {
+    // A power of two, so that the place comes out as it went in.
+    private const double Tick = 1.0 / 1024.0;
+
     private static readonly MountSetup Mount = ScenarioReader.ReadFile(Repository.PathOf("scenarios", "nominal.toml"), []).Scenario!.Setup;
 
     /// <summary>Options for a map that ends as the formula says; the place travels in the observed time.</summary>
@@ -16,14 +19,14 @@ internal static class FakeMap
     {
         Axes = [MountAxis.Polar],
         Threads = 2,
-        Setup = place => place < cells.Count && formula(place / cells.Rows, place % cells.Rows) == MapEnd.NotValid ? null : Mount with { Move = Mount.Move with { ObserveSeconds = place } },
+        Setup = place => place < cells.Count && formula(place / cells.Rows, place % cells.Rows) == MapEnd.NotValid ? null : Mount with { Move = Mount.Move with { ObserveSeconds = (place + 1) * Tick } },
         Engine = (cases, options) =>
         {
             var results = new BatchResult[cases.Count];
             for (int i = 0; i < cases.Count; i++)
             {
                 options.Stop.ThrowIfCancellationRequested();
-                int place = (int)cases[i].Setup.Move.ObserveSeconds;
+                int place = (int)(cases[i].Setup.Move.ObserveSeconds / Tick) - 1;
                 MapEnd end = formula(place / cells.Rows, place % cells.Rows);
                 results[i] = new BatchResult(End(end), end == MapEnd.Arrives ? double.NaN : 0.001 * place, 10.0 + place, double.NaN, double.NaN);
                 options.Finished?.Invoke(i, results[i]);

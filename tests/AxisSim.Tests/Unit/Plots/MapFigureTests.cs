@@ -57,11 +57,11 @@ public sealed class MapFigureTests
         ["tiny keys"] = Scaled(1e-9),
         ["huge keys"] = Scaled(1e12),
         ["huge values"] = SampleMaps.Margin(20, 20) with { Metric = new MapTones("Figure, s", [.. Enumerable.Range(0, 400).Select(i => i * 1e300)]) },
-        ["wide logarithm"] = SampleMaps.Margin(20, 20) with { X = new MapKey("Key, s", [.. Enumerable.Range(0, 20).Select(i => Math.Pow(10.0, (10 * i) - 100))], true), Point = null },
-        ["narrow logarithm"] = SampleMaps.Margin(20, 20) with { X = new MapKey("Key, s", [.. Enumerable.Range(0, 20).Select(i => 1.0 + (0.001 * i))], true), Point = null },
+        ["wide logarithm"] = SampleMaps.Margin(20, 20) with { X = new MapAxis("Key, s", [.. Enumerable.Range(0, 20).Select(i => Math.Pow(10.0, (10 * i) - 100))], true), Point = null },
+        ["narrow logarithm"] = SampleMaps.Margin(20, 20) with { X = new MapAxis("Key, s", [.. Enumerable.Range(0, 20).Select(i => 1.0 + (0.001 * i))], true), Point = null },
         ["long words"] = SampleMaps.Margin(20, 20) with
         {
-            Title = Long, Sentence = Long, X = new MapKey(Long + ", deg/s", SampleMaps.Margin(20, 20).X.Values), Y = new MapKey(Long + ", s", SampleMaps.Margin(20, 20).Y.Values, true),
+            Title = Long, Sentence = Long, X = new MapAxis(Long + ", deg/s", SampleMaps.Margin(20, 20).X.Values), Y = new MapAxis(Long + ", s", SampleMaps.Margin(20, 20).Y.Values, true),
             Metric = SampleMaps.Margin(20, 20).Metric! with { Title = Long + ", %" }, Point = new MapPoint(4.9, 5, Long),
         },
     };
@@ -96,7 +96,7 @@ public sealed class MapFigureTests
         MapPicture map = SampleMaps.Margin(4, 3);
         Assert.Contains("4 by 3", Assert.Throws<ArgumentException>(() => MapFigure.Create(map with { Cells = [.. map.Cells.Skip(1)] })).Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentException>(() => MapFigure.Create(map with { Metric = new MapTones("Margin, %", [1.0]) }));
-        Assert.Throws<ArgumentException>(() => MapFigure.Create(map with { X = new MapKey("Rate, deg/s", [4, 3, 2, 1]) }));
+        Assert.Throws<ArgumentException>(() => MapFigure.Create(map with { X = new MapAxis("Rate, deg/s", [4, 3, 2, 1]) }));
     }
 
     [Fact]
@@ -114,7 +114,7 @@ public sealed class MapFigureTests
         // Three columns on a logarithmic axis, two rows; the lower right cell holds the greatest value.
         MapPicture map = SampleMaps.Margin(3, 2) with
         {
-            X = new MapKey("Rate, deg/s", [1, 10, 100], true), Y = new MapKey("Ramp, s", [1, 2]), Point = null,
+            X = new MapAxis("Rate, deg/s", [1, 10, 100], true), Y = new MapAxis("Ramp, s", [1, 2]), Point = null,
             Cells = [.. Enumerable.Repeat(MapCell.Arrives, 6)], Metric = new MapTones("Margin, %", [0, 0, 100, 0, 0, 0]),
         };
         IFigure figure = MapFigure.Create(map);

@@ -28,8 +28,8 @@ internal static class SampleMaps
         {
             Title = "Harrow Fell Observatory: torque margin over slew rate and ramp",
             Sentence = "Arrives at 2.5 deg/s with a ramp of 2 s, with 44 % of torque to spare.",
-            X = new MapKey("Slew rate, deg/s", rates),
-            Y = new MapKey("Ramp time, s", ramps, Logarithmic: true),
+            X = new MapAxis("Slew rate, deg/s", rates),
+            Y = new MapAxis("Ramp time, s", ramps, Logarithmic: true),
             Cells = cells,
             Metric = new MapTones("Torque margin, %", margin),
             Point = new MapPoint(2.5, 2.0, "this scenario: 2.5 deg/s, 2 s"),
@@ -45,8 +45,8 @@ internal static class SampleMaps
         {
             Title = "Every kind",
             Sentence = "Outcomes over current and mass.",
-            X = new MapKey("Slew current, A", [.. Enumerable.Range(1, columns).Select(i => 0.1 * i)]),
-            Y = new MapKey("Mass of the tube, kg", [.. Enumerable.Range(1, rows).Select(i => 2.0 * i)]),
+            X = new MapAxis("Slew current, A", [.. Enumerable.Range(1, columns).Select(i => 0.1 * i)]),
+            Y = new MapAxis("Mass of the tube, kg", [.. Enumerable.Range(1, rows).Select(i => 2.0 * i)]),
             Cells = [.. Enumerable.Range(0, columns * rows).Select(i => kinds[((i % columns / 4) + (4 * (i / columns / 4))) % kinds.Length])],
             Point = new MapPoint(0.9, 9.0, "as the file has it"),
         };

@@ -71,7 +71,7 @@ public sealed class ReportHtmlTests
     {
         ReportPage page = ShippedReports.Page(name);
         string body = Plain(Parse(Text(page)).Elements().Last().Value);
-        Sheet sheet = page.Sheet;
+        SettingsSheet sheet = page.Sheet;
         Assert.StartsWith(Plain(sheet.Warning ?? "Report of the mount"), body, StringComparison.Ordinal);
         Assert.All(
             sheet.Settings.SelectMany(group => group.Rows).Concat(sheet.Steps.SelectMany(step => step.Expected)).SelectMany(row => row.Values)

@@ -67,7 +67,7 @@ public sealed class SheetFigureTests
         return stream.ToArray();
     }
 
-    private static void Check(Sheet sheet, double leastText)
+    private static void Check(SettingsSheet sheet, double leastText)
     {
         SheetFigure figure = new(sheet);
         using Texts texts = new();

@@ -130,7 +130,7 @@ public sealed class MoveStudyTests
     public void TheSlowerAxisEndsTheSlew()
     {
         MountSetup setup = BenchmarkCase.Slew(4.0) with { Declination = BenchmarkCase.Axis with { Motion = new AxisMotion { SlewRateRadiansPerSecond = 1 * BenchmarkCase.Degree, Ramp = Ramp.OfSeconds(2) } } };
-        setup = setup with { Move = setup.Move with { End = new MountPose(90 * BenchmarkCase.Degree, 60 * BenchmarkCase.Degree) } };
+        setup = setup with { Load = setup.Load with { DeclinationInertiaKilogramSquareMetres = 2.0 }, Move = setup.Move with { End = new MountPose(90 * BenchmarkCase.Degree, 60 * BenchmarkCase.Degree) } };
         AxisOutcome polar = MoveStudy.Run(setup, MountAxis.Polar, Plain).Outcome;
         Assert.Equal(62.0, polar.SlewSeconds, 1e-9); // 60 deg at 1 deg/s and a 2 s ramp
     }

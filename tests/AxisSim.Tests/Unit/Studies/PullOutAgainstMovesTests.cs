@@ -23,7 +23,7 @@ public sealed class PullOutAgainstMovesTests
 
     private const double SureMargin = 0.1;
     private const double HoldSeconds = 3.0;
-    private const double GrowthSeconds = 8.0;
+    private const double GrowthSeconds = 12.0;
     private const int Levels = 9;
     private const int Moves = 24;
     private static readonly double[] Shares = [0.04, 0.1, 0.18, 0.27, 0.37, 0.48, 0.6, 0.73, 0.87, 1.0];

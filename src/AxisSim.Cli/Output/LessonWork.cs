@@ -7,7 +7,7 @@ using AxisSim.Core.Sky;
 namespace AxisSim.Cli.Output;
 
 /// <summary>Runs the lesson on the reduction, axis by axis, with a line of progress.</summary>
-internal sealed class ReductionWork(string file, string[] settings, double marginShare, int threads)
+internal sealed class LessonWork(string file, string[] settings, double marginShare, int threads)
 {
     /// <summary>The reports of the axes.</summary>
     public IReadOnlyList<ReductionReport> Run(Host host, MountSetup setup, IReadOnlyList<MountAxis> axes, Func<MountAxis, IReadOnlyList<double>> ratios)

@@ -1,4 +1,6 @@
-namespace AxisSim.Core.Gearing;
+using AxisSim.Core.Gearing;
+
+namespace AxisSim.Tests.Published;
 
 /// <summary>Tooth forces of a worm mesh with the worm driving, in any consistent unit of force.</summary>
 /// <remarks>

@@ -1,4 +1,4 @@
-namespace AxisSim.Core.Gearing;
+namespace AxisSim.Tests.Published;
 
 /// <summary>Geometry of a worm's pitch cylinder.</summary>
 internal static class WormGeometry

@@ -1,7 +1,7 @@
 namespace AxisSim.Report.Sheets;
 
 /// <summary>The content of a settings sheet, without any layout: the same for paper and screen.</summary>
-internal sealed record Sheet
+internal sealed record SettingsSheet
 {
     /// <summary>Title.</summary>
     public required string Title { get; init; }

@@ -1,4 +1,6 @@
-namespace AxisSim.Core.Gearing;
+using AxisSim.Core.Gearing;
+
+namespace AxisSim.Tests.Published;
 
 /// <summary>Torque of a power screw, by the same wedge law as the worm: published screw examples check that law.</summary>
 /// <remarks>

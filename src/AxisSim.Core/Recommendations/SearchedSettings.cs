@@ -5,7 +5,7 @@ using AxisSim.Core.Sky;
 namespace AxisSim.Core.Recommendations;
 
 /// <summary>The ramps, currents and changeovers that are searched.</summary>
-internal static class SettingsGrid
+internal static class SearchedSettings
 {
     private static readonly double[] Ramps = [0.3, 0.6, 1.2, 2.0, 4.0];
     private static readonly double[] CoarseRamps = [0.5, 1.2, 3.0];
