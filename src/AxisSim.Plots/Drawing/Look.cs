@@ -93,8 +93,8 @@ internal static partial class Looks
     public static readonly Look FullStepped = new(Swatch.Line, Palette.Vermillion, 2.6, Dash.Dashed);
     public static readonly Look FullSteppedSimulated = new(Swatch.Marker, Palette.Vermillion, Marker: MarkerType.Square, MarkerSize: 3.8);
     public static readonly Look FullSteppedSupply = new(Swatch.Band, Palette.Tint(Palette.Orange, 0.7));
-    public static readonly Look MicrosteppedEither = new(Swatch.Band, Palette.Tint(Palette.Blue, 0.18));
-    public static readonly Look FullSteppedEither = new(Swatch.Band, Palette.Tint(Palette.Vermillion, 0.22));
+    public static readonly Look MicrosteppedEither = new(Swatch.Line, Palette.Blue, 1.6, Dash.Dotted);
+    public static readonly Look FullSteppedEither = new(Swatch.Line, Palette.Vermillion, 1.6, Dash.DashDot);
     public static readonly Look Path = new(Swatch.Line, Palette.Black, 2.0);
     public static readonly Look PathStart = new(Swatch.Marker, Palette.Black, Marker: MarkerType.Circle);
     public static readonly Look PathSlewReached = new(Swatch.Marker, Palette.Black, Marker: MarkerType.Triangle);

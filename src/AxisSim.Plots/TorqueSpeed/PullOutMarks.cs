@@ -13,6 +13,7 @@ internal static class PullOutMarks
     private const double LeastPixels = 3.0;
 
     private const double LeastWidth = 1.4;
+    private const double FieldTint = 0.15;
     private const double MarkerPixels = 14.0;
 
     /// <summary>Adds the band under everything else.</summary>
@@ -83,14 +84,15 @@ internal static class PullOutMarks
 
         if (band)
         {
-            Look field = fullStepping ? Looks.FullSteppedEither : Looks.MicrosteppedEither;
-            AreaSeries area = Marks.Band(field, (greatest, least));
+            Look either = fullStepping ? Looks.FullSteppedEither : Looks.MicrosteppedEither;
+            AreaSeries area = Marks.Band(new Look(Swatch.Band, Palette.Tint(either.Colour, FieldTint)), (greatest, least));
             area.StrokeThickness = 0.0;
             model.Series.Insert(0, area);
-            legend.Add(new($"{Mode(fullStepping)}, may lose step or not", field));
+            model.Series.Add(Marks.Line(either, greatest));
+            legend.Add(new($"{Mode(fullStepping)}, may hold up to", either));
         }
 
-        model.Series.Add(Marks.Line(markers with { Swatch = Swatch.Line, Width = LeastWidth, Marker = MarkerType.None, Hollow = false, Dash = Dash.Dotted }, least));
+        model.Series.Add(Marks.Line(markers with { Swatch = Swatch.Line, Width = LeastWidth, Marker = MarkerType.None, Hollow = false }, least));
         model.Series.Add(Marks.Markers(markers, Spread(frame, least)));
         drawn.Add(least);
         legend.Add(new($"{Mode(fullStepping)}, simulated", markers));

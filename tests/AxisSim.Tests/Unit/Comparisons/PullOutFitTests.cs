@@ -1,3 +1,4 @@
+using AxisSim.Core.Drives;
 using AxisSim.Core.Comparisons;
 using AxisSim.Core.Motors;
 
@@ -96,7 +97,7 @@ public sealed class PullOutFitTests
     public void Full_steps_and_the_current_of_the_measurement_count()
     {
         MeasuredPoint point = new(10.0, 0.1, 24.0, 0.85, true);
-        double lag = PullOutLaw.RegulatorShare(Motor.RotorTeeth, 10.0, 100e-6);
+        double lag = PullOutLaw.RegulatorShare(Motor.RotorTeeth, 10.0, ChopperDrive.UsualRegulatorSeconds);
         double expected = (Motor.TorqueConstantNewtonMetresPerAmpere * 0.85 * PullOutLaw.SquareWaveFundamental * lag) - Motor.CoulombTorqueNewtonMetres - (Motor.ViscousNewtonMetreSecondsPerRadian * 10.0);
         Assert.Equal(expected, PullOutFit.Torque(Motor, point, 0.0), 1e-9);
     }

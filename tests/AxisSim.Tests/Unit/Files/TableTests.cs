@@ -110,7 +110,9 @@ public sealed class TableTests : IDisposable
                 "needed_newton_metres": 0.1,
                 "available_newton_metres": null,
                 "motor_speed_radians_per_second": null,
-                "band": null
+                "band": null,
+                "shakes_at_rate": false,
+                "decides": true
               },
               "verdict": "clutch_slips",
               "list": [
