@@ -98,10 +98,10 @@ public sealed class PullOutAgainstMovesTests
                 double[] loads = [.. Enumerable.Range(0, Levels).Select(k => low + ((high - low) * k / (Levels - 1)))];
                 BatchResult[] results = BatchStudy.Run([.. loads.Select(load => new BatchCase(At(load - drag), axis))], new BatchOptions());
                 int fails = Array.FindIndex(results, result => result.End != BatchEnd.Arrives && result.FailureSeconds < motion.RampInUseSeconds + GrowthSeconds);
+                inRamp = fails >= 0 && results[fails].FailureSeconds < motion.RampInUseSeconds;
                 if (fails <= 0)
                 {
                     kept = fails < 0 ? loads[^1] : 0.0;
-                    inRamp = fails == 0 && results[0].FailureSeconds < motion.RampInUseSeconds;
                     break;
                 }
 
@@ -110,7 +110,8 @@ public sealed class PullOutAgainstMovesTests
 
             if (inRamp)
             {
-                TorqueMargin margin = Margin(At(0.0), axis, curves);
+                // The way there decides, not the speed: that is the margin's to tell.
+                TorqueMargin margin = Margin(At(kept == 0.0 ? 0.0 : high - drag), axis, curves);
                 if (margin.Value > SureMargin && margin.Decides)
                 {
                     yield return string.Create(CultureInfo.InvariantCulture, $"{axis} {(full ? "full" : "micro")} {speed:0.00} rad/s is not reached, with a margin of {margin.Value:0.000}");
