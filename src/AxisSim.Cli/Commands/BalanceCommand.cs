@@ -2,8 +2,10 @@ using System.CommandLine;
 using System.Runtime.CompilerServices;
 using AxisSim.Cli.Input;
 using AxisSim.Cli.Json;
+using AxisSim.Cli.Output;
 using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Balance;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Studies;
 using AxisSim.Files.Scenarios;
 using AxisSim.Files.Tables;
@@ -44,17 +46,19 @@ internal static class BalanceCommand
         }
 
         BalanceReport report = BalanceStudy.Run(payload, scenario.LatitudeRadians);
+        BalanceTried tried = BalanceTrial.Of(scenario, payload, report, new QuestionOptions { Stop = host.Stop });
         if (json)
         {
             host.Out.Write(OutcomeJson.ToText(
                 "balance",
                 ("program", ProgramVersion.Record),
                 ("scenario", new ScenarioEntry(scenario.Name, file, scenario.Sha256, settings, scenario.Notes)),
-                ("balance", report)));
+                ("balance", report),
+                ("tried_as_typed", tried)));
         }
         else
         {
-            BalancePresenter.Write(new Page(host.Out, host.Colour, host.Columns), payload, scenario.LatitudeRadians, report);
+            BalancePresenter.Write(new Page(host.Out, host.Colour, host.Columns), payload, scenario.LatitudeRadians, report, tried);
         }
 
         return ExitCodes.Good;

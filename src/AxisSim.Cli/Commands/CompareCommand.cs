@@ -69,7 +69,7 @@ internal static class CompareCommand
             return ExitCodes.BadInput;
         }
 
-        var work = new ComparisonWork(scenario.Setup, motors, ratios, voltages)
+        var work = new ComparisonWork(scenario, motors, ratios, voltages)
         {
             File = request.File, Settings = request.Settings, Margin = margin, CurrentShare = share, Threads = threads, All = request.All, Fits = fits,
         };

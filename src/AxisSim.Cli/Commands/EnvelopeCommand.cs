@@ -6,6 +6,7 @@ using AxisSim.Cli.Output;
 using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Envelopes;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 using AxisSim.Files.Scenarios;
 
@@ -58,12 +59,13 @@ internal static class EnvelopeCommand
 
         var work = new EnvelopeWork(scenario.Setup, values, variants) { File = request.File, Settings = request.Settings, Ramp = ramp, Points = points, Threads = threads };
         IReadOnlyList<EnvelopeReport> reports = work.Run(host, axes);
-        var document = new EnvelopeDocument(reports, request.File, scenario, request.Settings);
+        IReadOnlyList<TypedLine> tries = EnvelopeTrial.Of(scenario, reports, new QuestionOptions { Threads = threads, Stop = host.Stop });
+        var document = new EnvelopeDocument(reports, tries, request.File, scenario, request.Settings);
         if (folder is not null)
         {
             EnvelopeFiles.Write(folder, scenario.Name, reports, document);
         }
 
-        return Answer.Give(host, folder, json, document.Text, page => EnvelopePresenter.Write(page, reports, host.Written));
+        return Answer.Give(host, folder, json, document.Text, page => EnvelopePresenter.Write(page, reports, tries, host.Written));
     }
 }

@@ -40,8 +40,15 @@ internal static class MergeCommand
             return ExitCodes.BadInput;
         }
 
-        var report = new MapReport(whole.Header, whole.Cells, whole.Invalid);
+        MapReport report = MapTrial.Of(new MapReport(whole.Header, whole.Cells, whole.Invalid), () => Again(whole.Header, host.Stop), host.Stop);
         MapFiles.Write(folder, report);
         return MapCommand.Show(host, folder, report, json);
+    }
+
+    // The very file and settings that the map is of, or none. A pipe, which has no length, is not there a second time.
+    private static Scenario? Again(MapHeader header, CancellationToken stop)
+    {
+        var file = new FileInfo(header.File);
+        return file is { Exists: true, Length: > 0 } && ScenarioReader.ReadFile(header.File, header.Settings, stop).Scenario is { } scenario && scenario.Sha256 == header.Sha256 ? scenario : null;
     }
 }

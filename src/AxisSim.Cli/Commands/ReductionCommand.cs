@@ -6,6 +6,7 @@ using AxisSim.Cli.Output;
 using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Reductions;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Reductions;
 using AxisSim.Core.Sky;
 using AxisSim.Files.Scenarios;
@@ -70,7 +71,8 @@ internal static class ReductionCommand
         }
 
         var work = new LessonWork(request.File, request.Settings, margin, threads);
-        IReadOnlyList<ReductionReport> reports = work.Run(host, scenario.Setup, axes, axis => Ratios(scenario.Setup, axis, list, from, to, points));
+        IReadOnlyList<ReductionReport> reports = ReductionTrial.Of(
+            scenario, work.Run(host, scenario.Setup, axes, axis => Ratios(scenario.Setup, axis, list, from, to, points)), new QuestionOptions { Threads = threads, Stop = host.Stop });
         var document = new ReductionDocument(reports, request.File, scenario, request.Settings);
         if (folder is not null)
         {

@@ -2,6 +2,7 @@ using System.Globalization;
 using AxisSim.Cli.Text;
 using AxisSim.Core.Comparisons;
 using AxisSim.Core.Drives;
+using AxisSim.Core.Gearing;
 using AxisSim.Core.Motors;
 using AxisSim.Core.Mount;
 
@@ -10,11 +11,11 @@ namespace AxisSim.Cli.Input;
 /// <summary>The settings that put a candidate into a scenario at its safe rates.</summary>
 internal static class CandidateSettings
 {
-    /// <summary>All of them; where a stage would have to be added, the reduction is left as it is.</summary>
-    public static IReadOnlyList<string> Of(MountSetup mount, CandidateResult result)
+    /// <summary>All of them; null where a stage would have to be added, for that takes an edit of the file.</summary>
+    public static IReadOnlyList<string>? Of(MountSetup mount, CandidateResult result)
     {
         ArgumentNullException.ThrowIfNull(mount);
-        return [.. result.Axes.SelectMany(axis => Axis(axis.Axis.Key(), mount.Axis(axis.Axis), result.Setup.Axis(axis.Axis)))];
+        return result.Axes.Any(axis => mount.Axis(axis.Axis).Train.Stages.Count < result.Setup.Axis(axis.Axis).Train.Stages.Count) ? null : [.. result.Axes.SelectMany(axis => Axis(axis.Axis.Key(), mount.Axis(axis.Axis), result.Setup.Axis(axis.Axis)))];
     }
 
     private static IEnumerable<string> Axis(string axis, AxisModel before, AxisModel model)
@@ -50,9 +51,9 @@ internal static class CandidateSettings
             yield return Drive("changeover", With(drive.ChangeoverRadiansPerSecond, "rad/s"));
         }
 
-        if (before.Train.Stages.Count > 0 && model.Train.TotalRatio != before.Train.TotalRatio)
+        foreach ((GearStage was, GearStage stage) in before.Train.Stages.Zip(model.Train.Stages).Where(pair => pair.First.Ratio != pair.Second.Ratio))
         {
-            yield return $"{axis}.stages.{model.Train.Stages[0].Name}.ratio={Number(model.Train.Stages[0].Ratio)}";
+            yield return $"{axis}.stages.{was.Name}.ratio={Number(stage.Ratio)}";
         }
 
         if (before.Motion.Ramp.RadiansPerSecondSquared is not null)

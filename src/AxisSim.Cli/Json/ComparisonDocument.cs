@@ -32,6 +32,7 @@ internal sealed class ComparisonDocument(ComparisonReport report, Scenario scena
         ("slew_current_share", report.CurrentShare),
         ("resolution_radians_per_second", report.ResolutionRadiansPerSecond),
         ("measured_curves", report.Fits),
+        ("tried_as_typed", report.Try is { } best ? new { Motor = best.Result.Candidate.Motor.Name, best.Line.Axes, best.Line.Settings } : null),
         ("candidates", report.Results.Select(Entry).ToArray()),
     ];
 

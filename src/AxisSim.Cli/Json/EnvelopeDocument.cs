@@ -1,3 +1,4 @@
+using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Envelopes;
 using AxisSim.Core.Envelopes;
 using AxisSim.Core.Questions;
@@ -15,7 +16,7 @@ internal sealed record EnvelopeEntry(
     MountAxis Axis, string Verdict, double AskedRateRadiansPerSecond, GreatestRate Own, double ResolutionRadiansPerSecond, double DistanceRadians, double PulseLimitRadiansPerSecond, string? Key, IReadOnlyList<EnvelopeLineEntry> Curves);
 
 /// <summary>The JSON document of an envelope.</summary>
-internal sealed class EnvelopeDocument(IReadOnlyList<EnvelopeReport> reports, string file, Scenario scenario, string[] settings)
+internal sealed class EnvelopeDocument(IReadOnlyList<EnvelopeReport> reports, IReadOnlyList<TypedLine> tries, string file, Scenario scenario, string[] settings)
 {
     private const string Kind = "envelope";
 
@@ -30,6 +31,7 @@ internal sealed class EnvelopeDocument(IReadOnlyList<EnvelopeReport> reports, st
         ("program", ProgramVersion.Record),
         ("scenario", new ScenarioEntry(scenario.Name, file, scenario.Sha256, settings, scenario.Notes)),
         ("axes", reports.Select(Entry).ToArray()),
+        ("tried_as_typed", tries),
     ];
 
     private static EnvelopeEntry Entry(EnvelopeReport report) => new(

@@ -64,7 +64,8 @@ internal sealed class MoveDocument(MoveReport report, Scenario scenario, string[
     private CureEntry Entry(AxisOutcome outcome, Cure cure)
     {
         CureAdvice? advice = cure.To is { } to ? CureAdvices.Advice(report, outcome.Axis, cure, to) : null;
-        bool helps = advice is not null && report.AdviceFor(outcome.Axis).Cures.Any(one => one.Sentence == advice.Sentence);
+        CureAdvice? told = advice is null ? null : report.AdviceFor(outcome.Axis).Cures.FirstOrDefault(one => advice.Settings.Count > 0 ? one.Settings.SequenceEqual(advice.Settings) : one.Sentence == advice.Sentence);
+        bool helps = told is not null;
         string unit = cure.Kind switch
         {
             CureKind.LongerRamp => "s",
@@ -75,6 +76,6 @@ internal sealed class MoveDocument(MoveReport report, Scenario scenario, string[
             CureKind.MoreDamping => "share of critical",
             _ => "N m about the axis",
         };
-        return new(cure.Kind, helps, cure.From, helps ? cure.To : null, cure.Tried, unit, cure.ArrivesAtTried, helps ? advice!.Sentence : (cure.ArrivesAtTried ? "Lets it arrive, but leaves less than 10 % to spare: " : "No help on its own: ") + CureAdvices.NoHelp(cure) + ".", helps ? advice!.Settings : []);
+        return new(cure.Kind, helps, cure.From, helps ? cure.To : null, cure.Tried, unit, cure.ArrivesAtTried, helps ? told!.Sentence : (cure.ArrivesAtTried ? "Lets it arrive, but leaves less than 10 % to spare: " : "No help on its own: ") + CureAdvices.NoHelp(cure) + ".", helps ? told!.Settings : []);
     }
 }

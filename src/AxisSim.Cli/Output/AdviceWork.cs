@@ -26,15 +26,30 @@ internal static class AdviceWork
                select (i, part.Of, part.Factor),
         ];
         (int Draft, int Part, CureAdvice Advice, double Factor)[] asked = [.. parts.SelectMany((part, p) => part.Part(drafts[part.Draft]).Where(advice => advice.Settings.Count > 0).Select(advice => (part.Draft, p % Parts.Length, advice, part.Factor)))];
-        bool[] holds = TypedTrial.Hold(scenario, [.. asked.Select(one => new Promise(drafts[one.Draft].Axis, one.Advice.Settings, one.Factor))], options);
-        bool Kept(int draft, int part, CureAdvice advice) => advice.Settings.Count == 0 || Enumerable.Range(0, asked.Length).Any(k => asked[k].Draft == draft && asked[k].Part == part && ReferenceEquals(asked[k].Advice, advice) && holds[k]);
+        int[] also = [.. Enumerable.Range(0, asked.Length).Where(k => asked[k].Advice.Also.Count > 0)];
+        bool[] holds = TypedTrial.Hold(
+            scenario,
+            [
+                .. asked.Select(one => new Promise(drafts[one.Draft].Axis, one.Advice.Settings, one.Factor)),
+                .. also.Select(k => new Promise(drafts[asked[k].Draft].Axis, asked[k].Advice.Also, asked[k].Factor)),
+            ],
+            options);
+        CureAdvice? Kept(int draft, int part, CureAdvice advice)
+        {
+            int k = Array.FindIndex(asked, one => one.Draft == draft && one.Part == part && ReferenceEquals(one.Advice, advice));
+            int more = Array.IndexOf(also, k);
+            return k < 0 || (holds[k] && (more < 0 || holds[asked.Length + more])) ? advice : holds[k] ? advice.Without : null;
+        }
+
+        CureAdvice[] Told(int draft, int part, IReadOnlyList<CureAdvice> advice) => [.. advice.Select(one => Kept(draft, part, one)).OfType<CureAdvice>()];
         return [.. drafts.Select((draft, i) => draft with
         {
-            Cures = [.. draft.Cures.Where(advice => Kept(i, 0, advice))],
-            Pairs = [.. draft.Pairs.Where(advice => Kept(i, 1, advice))],
-            Lifts = [.. draft.Lifts.Where(advice => Kept(i, 2, advice))],
-            Settles = [.. draft.Settles.Where(advice => Kept(i, 3, advice))],
-            Savings = [.. draft.Savings.Where(advice => Kept(i, 4, advice))],
+            Cures = Told(i, 0, draft.Cures),
+            Pairs = Told(i, 1, draft.Pairs),
+            Lifts = Told(i, 2, draft.Lifts),
+            Settles = Told(i, 3, draft.Settles),
+            Savings = Told(i, 4, draft.Savings),
+            Watches = Told(i, 5, draft.Watches),
         })];
     }
 
@@ -48,6 +63,7 @@ internal static class AdviceWork
         (advice => advice.Lifts, LoadFactor.Usual),
         (advice => advice.Settles, Nominal),
         (advice => advice.Savings, LoadFactor.Usual),
+        (advice => advice.Watches, Nominal),
     ];
 
     private static AxisAdvice Draft(MoveReport report, AxisResult result)
@@ -62,6 +78,7 @@ internal static class AdviceWork
             Lifts = From(result.Lifts),
             Settles = result.Outcome.Verdict == Verdict.DoesNotSettle ? UnsettledText.Candidates(report, result.Outcome) : [],
             Savings = WasteText.Candidates(report.Setup, result.Outcome),
+            Watches = LateText.Candidates(report.Setup.Move, result.Outcome),
         };
     }
 }

@@ -2,13 +2,17 @@ using AxisSim.Cli.Input;
 using AxisSim.Cli.Text.Comparisons;
 using AxisSim.Core.Comparisons;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
+using AxisSim.Files.Scenarios;
 
 namespace AxisSim.Cli.Output;
 
 /// <summary>Puts the candidates of a comparison together and has them compared with a line of progress.</summary>
-internal sealed class ComparisonWork(MountSetup mount, IReadOnlyList<MotorChoice> motors, IReadOnlyList<double?> ratios, IReadOnlyList<double?> voltages)
+internal sealed class ComparisonWork(Scenario scenario, IReadOnlyList<MotorChoice> motors, IReadOnlyList<double?> ratios, IReadOnlyList<double?> voltages)
 {
+    private readonly MountSetup mount = scenario.Setup;
+
     /// <summary>The resolution is the round number at or below this share of the rate in the file: below it no difference would be worth a motor.</summary>
     private const double ResolutionShare = 0.01;
 
@@ -44,9 +48,9 @@ internal sealed class ComparisonWork(MountSetup mount, IReadOnlyList<MotorChoice
         };
         Task<IReadOnlyList<CandidateResult>> work = Task.Run(() => ComparisonStudy.Run(mount, axes, candidates, options), host.Stop);
         work.Wait(host.Stop);
-        return new ComparisonReport
+        return ComparisonTrial.Of(scenario, new ComparisonReport
         {
             File = File, Settings = Settings, Mount = mount, Axes = axes, Margin = Margin, CurrentShare = CurrentShare, ResolutionRadiansPerSecond = resolution, Results = work.Result, Fits = Fits, Datasheets = motors,
-        };
+        }, new QuestionOptions { Threads = Threads, Stop = host.Stop });
     }
 }

@@ -16,7 +16,7 @@ internal sealed class MapWork(Host host, MapPreparation map, MapHeader header, J
     private readonly Lock gate = new();
 
     /// <summary>The map, once it is done.</summary>
-    public MapReport Report => new(header, cells, invalid);
+    public MapReport Report => MapTrial.Of(new(header, cells, invalid), () => map.Own, host.Stop);
 
     /// <summary>Null when all is done; otherwise the exit code, after a message.</summary>
     public int? Run(string? folder)

@@ -2,6 +2,7 @@ using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Recommend;
 using AxisSim.Core.Batches;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Questions;
 using AxisSim.Core.Recommendations;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Stepping;
@@ -25,10 +26,13 @@ internal sealed class RecommendWork(Scenario scenario, string file, string[] set
     private RecommendReport Search(IReadOnlyList<MountAxis> axes, RecommendOptions options)
     {
         Recommendation found = RecommendStudy.Run(scenario.Setup, axes, options);
-        string[] recommended = [.. found.Axes.Where(axis => axis.Chosen is not null).SelectMany(axis => SettingTexts.Of(axis.Axis, axis.Chosen!.Settings))];
 
-        // Read as the user will read it: what is printed is what is run.
-        MountSetup? again = ScenarioReader.ReadFile(file, [.. settings, .. recommended]).Scenario?.Setup;
+        // Read as the user will read it: what is printed is what is run, for both axes together if they bear it, else for one of them.
+        (MountAxis Axis, string[] Settings)[] chosen = [.. found.Axes.Where(axis => axis.Chosen is not null).Select(axis => (axis.Axis, SettingTexts.Of(axis.Axis, axis.Chosen!.Settings).ToArray()))];
+        TypedLine[] lines = [.. Sets(chosen).Select(set => new TypedLine([.. set.Select(one => one.Axis)], [.. set.SelectMany(one => one.Settings)]))];
+        TypedLine? line = TypedTrial.First(scenario, lines, options.LoadFactor, new QuestionOptions { StepSeconds = options.StepSeconds, Threads = options.Threads, Stop = options.Stop });
+        IReadOnlyList<string> recommended = line?.Settings ?? [];
+        MountSetup? again = line is null ? null : scenario.With(recommended).Scenario!.Setup;
         return new RecommendReport
         {
             Name = scenario.Name,
@@ -40,9 +44,12 @@ internal sealed class RecommendWork(Scenario scenario, string file, string[] set
             Coarse = options.Coarse,
             Together = found.Together,
             Recommended = recommended,
-            Axes = [.. found.Axes.Select(axis => Advice(axis, axis.Chosen is null ? null : again, options.StepSeconds))],
+            Axes = [.. found.Axes.Select(axis => Advice(axis, line?.Axes.Contains(axis.Axis) == true ? again : null, options.StepSeconds))],
         };
     }
+
+    private static IEnumerable<(MountAxis Axis, string[] Settings)[]> Sets((MountAxis Axis, string[] Settings)[] chosen) =>
+        chosen.Length == 0 ? [] : chosen.Length == 1 ? [chosen] : [chosen, .. chosen.Select(one => new[] { one })];
 
     private AxisAdvice Advice(AxisRecommendation answer, MountSetup? again, double step)
     {

@@ -1,3 +1,4 @@
+using AxisSim.Cli.Text;
 using AxisSim.Core.Batches;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Questions;
@@ -51,6 +52,10 @@ internal static class TypedTrial
 
         return holds;
     }
+
+    /// <summary>The first of some lines, in their order, with which every axis that it names arrives and settles and bears a load factor; null when none does. A line is run only if those before it fail.</summary>
+    public static TypedLine? First(Scenario scenario, IEnumerable<TypedLine> lines, double loadFactor, QuestionOptions options) =>
+        lines.FirstOrDefault(line => Array.TrueForAll(Hold(scenario, [.. line.Axes.Select(axis => new Promise(axis, line.Settings, loadFactor))], options), holds => holds));
 
     private static bool[] Arrive(List<BatchCase> cases, BatchDepth depth, QuestionOptions options) => cases.Count == 0 ? [] :
     [

@@ -61,7 +61,7 @@ internal static class ComparisonRound
         int done = 0;
         Parallel.For(0, entrants.Count, ComparisonStudy.Threads(options), e =>
         {
-            results[e] = Result(entrants[e], rates[e], [.. searches.Select(search => search[e])], [.. limits.Select(limit => limit[e])], options);
+            results[e] = Result(ask, entrants[e], rates[e], [.. searches.Select(search => search[e])], [.. limits.Select(limit => limit[e])], options);
             progress(Explained + ((1.0 - Explained) * Interlocked.Increment(ref done) / entrants.Count));
         });
         return results;
@@ -99,7 +99,7 @@ internal static class ComparisonRound
         }
     }
 
-    private static CandidateResult Result(Entrant entrant, double[] rates, GreatestRate[] searches, Limit[] limits, ComparisonOptions options)
+    private static CandidateResult Result(Asker ask, Entrant entrant, double[] rates, GreatestRate[] searches, Limit[] limits, ComparisonOptions options)
     {
         CandidateAxis Plain(int a, MountSetup at) => entrant.Axis(a, at, limits[a]) with { Search = searches[a], RateRadiansPerSecond = rates[a] };
         CandidateResult made = new()
@@ -124,6 +124,11 @@ internal static class ComparisonRound
             }
 
             MountSetup setup = entrant.At(tried);
+            if (share < 1.0 && !Bears(ask, entrant, setup, options))
+            {
+                continue;
+            }
+
             CandidateAxis[] axes = [.. rates.Select((_, a) => Run(Plain(a, setup) with { RateRadiansPerSecond = tried[a] }, setup, options))];
             CandidateFate fate = axes.Any(axis => axis.ContinuousCelsius > axis.LimitCelsius) ? CandidateFate.TooHot
                 : axes.Any(axis => double.IsNaN(axis.SettleSeconds)) ? CandidateFate.NotSettled
@@ -141,6 +146,10 @@ internal static class ComparisonRound
 
         return made;
     }
+
+    /// <summary>Whether all axes arrive with the load factor: a lower rate may meet a resonance that the greatest one passes by.</summary>
+    private static bool Bears(Asker ask, Entrant entrant, MountSetup setup, ComparisonOptions options) =>
+        ask.Ask([.. entrant.Axes.Select(axis => new BatchCase(setup.Loaded(axis, options.LoadFactor), axis))]).All(result => result.End == BatchEnd.Arrives);
 
     private static CandidateAxis Run(CandidateAxis axis, MountSetup setup, ComparisonOptions options)
     {

@@ -176,11 +176,11 @@ public sealed record PowerAndHeat(
 /// <param name="AgainstRestSeconds">
 /// Time from the end of the slew until it stays within the tolerance of its final rest, s; null when it does not, or not for long enough to be sure.
 /// </param>
-/// <param name="AgainstCommandSeconds">The same about the command (a moving one when tracking); null when it does not.</param>
+/// <param name="AgainstCommandSeconds">The same about the command (a moving one when tracking), the periodic error taken as it is on average at the end of the run; null when it does not.</param>
 /// <param name="OvershootRadians">Greatest excursion beyond the final rest in the direction of the approach, rad.</param>
 /// <param name="HoldJumpRadians">Jump of the axis when the current falls, rad: against a twin run whose current does not; null when it does not fall in the run.</param>
 /// <param name="ToleranceRadians">Tolerance, rad.</param>
-/// <param name="RestRadians">The final rest: mean error of the payload about plan and periodic error at the end of the run, rad.</param>
+/// <param name="RestRadians">The final rest: mean error of the payload about its plan at the end of the run, rad; the total of the offset.</param>
 /// <param name="RippleRadians">Greatest excursion about the final rest in the time over which it is averaged, rad.</param>
 /// <param name="Grazes">Whether a peak grazes the band: a tolerance 0.05 arcsec wider or narrower moves the settle time by over 1 ms.</param>
 /// <param name="HalfStep">Where the same move rests at half the step; null when that was not run. Where it differs, the place of rest hangs on the step, or on the last digit.</param>

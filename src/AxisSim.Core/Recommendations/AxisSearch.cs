@@ -191,8 +191,16 @@ internal sealed class AxisSearch
 
             // The currents fall after the slew: at the deciding cases that is watched, too.
             BatchResult[] rests = ask.Ask([.. loads.Select(load => load.With(setup, chosen.Settings, options.LoadFactor))], BatchDepth.Settling);
-            LoadCase[] failing = [.. cases.Where((_, i) => results[i].End != BatchEnd.Arrives), .. loads.Where((_, i) => rests[i].End is not (BatchEnd.Arrives or BatchEnd.DoesNotSettle))];
-            verified = new Verification(results.Length + rests.Length, corners.Count, moves.Count, failing.Length);
+            // The scenario's own move, with both axes, must settle as well: that is what its user will see.
+            LoadCase[] own = [.. moves.Where(move => move.Kind == CheckMoveKind.Own).Select(move => new LoadCase(move, ToleranceFactors.Nominal))];
+            BatchResult[] seen = ask.Ask([.. own.Select(load => load.With(setup, chosen.Settings, 1.0))], BatchDepth.Settling);
+            LoadCase[] failing =
+            [
+                .. cases.Where((_, i) => results[i].End != BatchEnd.Arrives),
+                .. loads.Where((_, i) => rests[i].End is not (BatchEnd.Arrives or BatchEnd.DoesNotSettle)),
+                .. own.Where((_, i) => seen[i].End != BatchEnd.Arrives),
+            ];
+            verified = new Verification(results.Length + rests.Length + seen.Length, corners.Count, moves.Count, failing.Length);
             if (failing.Length == 0)
             {
                 return chosen;

@@ -56,7 +56,7 @@ public static class RecommendStudy
         return new Recommendation([.. axes.Select(axis => found[axis])], together);
     }
 
-    /// <summary>Failures of the setup's own move with the margin at every corner.</summary>
+    /// <summary>Failures of the setup's own move with the margin at every corner, and one more if it does not settle as the mount is.</summary>
     public static int Together(MountSetup setup, MountAxis axis, RecommendOptions options)
     {
         ArgumentNullException.ThrowIfNull(setup);
@@ -64,7 +64,8 @@ public static class RecommendStudy
         CheckMove own = CheckMoves.Of(setup, axis, options.LatitudeRadians)[0];
         AxisSettings settings = AxisSettings.Of(setup, axis);
         var ask = new Asker(new QuestionOptions { Threads = options.Threads, StepSeconds = options.StepSeconds, Stop = options.Stop });
-        return ask.Ask([.. Enumerable.Range(0, ToleranceFactors.Corners).Select(mask => new LoadCase(own, ToleranceFactors.Corner(options.Tolerances, mask)).With(setup, settings, options.LoadFactor))])
+        bool settles = ask.Ask([new LoadCase(own, ToleranceFactors.Nominal).With(setup, settings, 1.0)], BatchDepth.Settling)[0].End == BatchEnd.Arrives;
+        return (settles ? 0 : 1) + ask.Ask([.. Enumerable.Range(0, ToleranceFactors.Corners).Select(mask => new LoadCase(own, ToleranceFactors.Corner(options.Tolerances, mask)).With(setup, settings, options.LoadFactor))])
             .Count(result => result.End != BatchEnd.Arrives);
     }
 

@@ -40,7 +40,7 @@ public static class ReductionStudy
         var law = new ReductionLaw(setup, axis, options.MarginShare);
         ReductionWork[] works = [.. options.TotalRatios.Append(own).Distinct().Order().Select(ratio => new ReductionWork(setup, axis, law, ratio, options.MarginShare))];
         progress.Begin(0.0, RatesShare, works.Length * UsualRuns);
-        EdgeFinder.Find(ask, [.. works.Select(work => work.Rates.Question(rate => [new BatchCase(work.AtRate(rate), axis)]))]);
+        EdgeFinder.Find(ask, [.. works.Select(work => work.RateQuestion)]);
         foreach (ReductionWork work in works)
         {
             work.PrepareAccelerations();
@@ -69,13 +69,13 @@ public static class ReductionStudy
     /// <summary>What stands against a greater rate: the end of the search, or what makes the first failing rate fail.</summary>
     private static void Limits(Asker ask, ReductionWork[] works)
     {
-        foreach (ReductionWork work in works.Where(work => work.Rates.Bad is null))
+        foreach (ReductionWork work in works.Where(work => work.FailingRate is null))
         {
             work.Bound = work.Top;
         }
 
-        ReductionWork[] failing = [.. works.Where(work => work.Rates.Bad is not null)];
-        BatchCase[] first = [.. failing.Select(work => new BatchCase(work.AtRate(work.Rates.Bad!.Value), work.Axis))];
+        ReductionWork[] failing = [.. works.Where(work => work.FailingRate is not null)];
+        BatchCase[] first = [.. failing.Select(work => new BatchCase(work.AtRate(work.FailingRate!.Value), work.Axis))];
         LimitFinding[] findings = LimitStudy.Find(ask, [.. first.Zip(ask.Ask(first))]);
         for (int i = 0; i < failing.Length; i++)
         {
@@ -118,8 +118,8 @@ public static class ReductionStudy
         return new ReductionPoint
         {
             Facts = work.Facts,
-            SafeRateRadiansPerSecond = work.Rates.Good ?? double.NaN,
-            FirstFailingRateRadiansPerSecond = work.Rates.Bad ?? double.NaN,
+            SafeRateRadiansPerSecond = work.GreatestRate ?? double.NaN,
+            FirstFailingRateRadiansPerSecond = work.FailingRate ?? double.NaN,
             Bound = work.Bound,
             Shares = work.Shares,
             SafeAccelerationRadiansPerSecondSquared = work.Accelerations.Good ?? double.NaN,

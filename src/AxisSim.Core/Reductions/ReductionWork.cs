@@ -1,3 +1,4 @@
+using AxisSim.Core.Batches;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Questions;
@@ -8,6 +9,9 @@ namespace AxisSim.Core.Reductions;
 /// <summary>What is known so far of one reduction.</summary>
 internal sealed class ReductionWork
 {
+    private readonly RateSearch? ownRates;
+    private readonly ValueSearch around;
+
     public ReductionWork(MountSetup setup, MountAxis axis, ReductionLaw law, double totalRatio, double marginShare)
     {
         Axis = axis;
@@ -20,7 +24,12 @@ internal sealed class ReductionWork
         // Where the closed form sees no rate at all, the simulation is asked about the file's own: it may know better.
         double own = Model.Motion.SlewRateRadiansPerSecond;
         double guess = Facts.RateRadiansPerSecond > 0.0 ? Facts.RateRadiansPerSecond : own;
-        Rates = ValueSearch.Around(Math.Max(ReductionStudy.LeastRateShare * own, Model.Motion.StartRateRadiansPerSecond), guess, top);
+        if (totalRatio == setup.Axis(axis).Train.TotalRatio)
+        {
+            ownRates = RateSearch.Of(Loaded, axis);
+        }
+
+        around = ValueSearch.Around(Math.Max(ReductionStudy.LeastRateShare * own, Model.Motion.StartRateRadiansPerSecond), guess, top);
         Accelerations = ValueSearch.Around(0.0, 0.0, 0.0);
     }
 
@@ -39,7 +48,16 @@ internal sealed class ReductionWork
 
     public AxisModel Model => Setup.Axis(Axis);
 
-    public ValueSearch Rates { get; }
+    /// <summary>The greatest rate tried up to which all arrive, rad/s; null when there is none.</summary>
+    public double? GreatestRate => ownRates is { } search ? search.Line.Good is { } place ? search.Rate(place) : null : around.Good;
+
+    /// <summary>The least rate that fails, rad/s; null when there is none.</summary>
+    public double? FailingRate => ownRates is { } search ? search.Line.Bad is { } place ? search.Rate(place) : null : around.Bad;
+
+    /// <summary>The search for the greatest rate. The scenario's own reduction is asked as every other command asks; the others from where paper expects their edge, for many of them lie far from the scenario's rate.</summary>
+    public EdgeQuestion RateQuestion => ownRates is { } search
+        ? new EdgeQuestion(search.Line, place => [new BatchCase(AtRate(search.Rate(place)), Axis)])
+        : around.Question(rate => [new BatchCase(AtRate(rate), Axis)]);
 
     public ValueSearch Accelerations { get; private set; }
 
@@ -61,14 +79,14 @@ internal sealed class ReductionWork
     /// <summary>Puts the search of accelerations together, once the greatest rate is known.</summary>
     public void PrepareAccelerations()
     {
-        if (Rates.Good is not { } safe)
+        if (GreatestRate is not { } safe)
         {
             return;
         }
 
         AxisMotion motion = Model.Motion;
         double most = Math.Min(motion.SlewRateRadiansPerSecond, ReductionStudy.AccelerationRateShare * Facts.RateRadiansPerSecond);
-        AccelerationRate = Math.Max(Rates.Bad is null ? most : Math.Min(most, safe), motion.StartRateRadiansPerSecond);
+        AccelerationRate = Math.Max(FailingRate is null ? most : Math.Min(most, safe), motion.StartRateRadiansPerSecond);
         double top = (motion with { SlewRateRadiansPerSecond = AccelerationRate, Ramp = Ramp.OfSeconds(SwingSeconds) }).PeakAcceleration;
         Accelerations = ValueSearch.Around(0.0, Math.Min(0.8 * Facts.AccelerationRadiansPerSecondSquared, top), top);
     }

@@ -209,11 +209,11 @@ public static class MoveStudy
         double after = setup.Tracks(axis) ? model.Drive.TrackingCurrentAmperes : model.Drive.HoldingCurrentAmperes;
         return new Settling(
             settled,
-            judge.Within(errors, 0.0, tolerance),
+            judge.Within(errors, -record.Rest.Periodic, tolerance),
             errors.Overshoot(rest, direction == 0.0 ? 1.0 : direction),
             after == model.Drive.SlewCurrentAmperes ? null : jump,
             tolerance,
-            rest,
+            record.Rest.Payload,
             errors.RestSwing(rest),
             grazes);
     }

@@ -1,4 +1,5 @@
 using AxisSim.Core.Motion;
+using AxisSim.Core.Motors;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
@@ -9,6 +10,7 @@ namespace AxisSim.Core.Studies;
 /// <remarks>
 /// The need has the swings of the axis on its springs while it slews and twice as long and ten seconds after; then it is quasi-static. It is asked some hundred thousand times a run, so it is
 /// run once, and lies on straight lines between its steps; what the motor has, the least of its pull-out torque, is a chain of straight lines over the speeds of the curves.
+/// After the current has fallen the motor has less, by the ratio of the closed forms at both currents.
 /// </remarks>
 internal sealed class PlannedTorques
 {
@@ -24,6 +26,10 @@ internal sealed class PlannedTorques
     private readonly double[] _speeds;
     private readonly double[] _micro;
     private readonly double[] _full;
+    private readonly double _fallSeconds;
+    private readonly AxisModel _slewing;
+    private readonly AxisModel _after;
+    private (double Speed, double Share) _fallen = (double.NaN, 0.0);
 
     public PlannedTorques(MountSetup setup, MountAxis axis, MovePlan plan, TorqueSpeedCurves curves)
     {
@@ -42,6 +48,9 @@ internal sealed class PlannedTorques
 
         _need = [.. need];
         SmoothSeconds = need.Count > 1 ? (last - _first) / (need.Count - 1) : double.PositiveInfinity;
+        _slewing = setup.Axis(axis);
+        _fallSeconds = plan.At(axis).SlewSeconds + _slewing.Drive.CurrentFallDelaySeconds;
+        _after = _slewing with { Drive = _slewing.Drive with { SlewCurrentAmperes = setup.Tracks(axis) ? _slewing.Drive.TrackingCurrentAmperes : _slewing.Drive.HoldingCurrentAmperes } };
         _speeds = [.. curves.SpeedsRadiansPerSecond];
         _micro = [.. _speeds.Select(speed => curves.At(fullStepping: false, speed).LeastNewtonMetres)];
         _full = [.. _speeds.Select(speed => curves.At(fullStepping: true, speed).LeastNewtonMetres)];
@@ -54,8 +63,23 @@ internal sealed class PlannedTorques
     public (double Needed, double Available) At(double seconds)
     {
         double speed = Math.Abs(_plan.Velocity(seconds)) * _ratio;
-        return (Need(seconds), Between(speed > _changeover ? _full : _micro, speed));
+        double slewing = Between(speed > _changeover ? _full : _micro, speed);
+        return (Need(seconds), seconds > _fallSeconds ? slewing * Fallen(speed) : slewing);
     }
+
+    /// <summary>Share of the torque that is left; it is asked at one speed again and again.</summary>
+    private double Fallen(double speed)
+    {
+        if (_fallen.Speed != speed)
+        {
+            double before = ClosedForm(_slewing, speed);
+            _fallen = (speed, before > 0.0 ? Math.Max(0.0, ClosedForm(_after, speed) / before) : 0.0);
+        }
+
+        return _fallen.Share;
+    }
+
+    private double ClosedForm(AxisModel model, double speed) => PullOutLaw.OnDrive(model.Motor, model.Drive, speed > _changeover, model.Drive.SupplyVolts, speed);
 
     private double Need(double seconds)
     {

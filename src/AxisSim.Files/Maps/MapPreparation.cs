@@ -31,7 +31,10 @@ internal sealed class MapPreparation
     public required IReadOnlyList<Problem> Remarks { get; init; }
 
     /// <summary>The scenario as it stands; null where it is whole only with the two keys.</summary>
-    public required MountSetup? OwnSetup { get; init; }
+    public required Scenario? Own { get; init; }
+
+    /// <summary>Its mount and move.</summary>
+    public MountSetup? OwnSetup => Own?.Setup;
 
     /// <summary>A setup to see which axes there are.</summary>
     public required MountSetup AnySetup { get; init; }
@@ -92,7 +95,7 @@ internal sealed class MapPreparation
             Sha256 = ScenarioReader.Hash(text, settings),
             Notes = own.Scenario?.Notes ?? [],
             Remarks = [.. own.Problems.Where(problem => problem.Severity == ProblemSeverity.Note)],
-            OwnSetup = own.Scenario?.Setup,
+            Own = own.Scenario,
             AnySetup = any,
             OwnFirst = OwnValue.Of(values, first),
             OwnSecond = OwnValue.Of(values, second),

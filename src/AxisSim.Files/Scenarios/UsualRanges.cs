@@ -53,7 +53,7 @@ internal static class UsualRanges
         Key("drive.supply_resistance", true, "none", "0.5 ohm");
         Key("drive.full_step_current", fullSteps, "the peak of the sine", "0.707");
         Key("motor.friction", true, "none", Text($"{0.02 * model.Motor.HoldingTorqueNewtonMetres:G3} N*m"));
-        Key("axis.breakaway", friction > 0.0, "as the running friction", Text($"{2.0 * friction:G3} N*m"));
+        Key("axis.breakaway", friction > 0.0, "the running friction", Text($"{2.0 * friction:G3} N*m"));
         Key("axis.viscous", friction > 0.0, "none", Text($"{0.5 * friction / rate:G3} N*m*s/rad"));
         Key("axis.damping_ratio", true, "5 %", "0.02", "0.1");
         if (!values.Written($"{axis}.flexible.frequency"))

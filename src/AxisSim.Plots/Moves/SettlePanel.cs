@@ -30,7 +30,9 @@ internal static class SettlePanel
 
         double end = data.Outcome.SlewSeconds;
         Settling? settling = data.Outcome.Settling;
-        double final = settling?.RestRadians ?? last[^1];
+
+        // The errors of the close-up are without periodic error; where the axis rests, and whether that is on target, is told with it.
+        double periodic = settling is null ? 0.0 : data.Outcome.Offset.PeriodicRadians, rest = settling?.RestRadians ?? last[^1], final = rest - periodic;
         double observed = errors.ToSeconds[^1] - end;
         double shown = settling?.AgainstRestSeconds is double settle ? Math.Min(observed, Math.Max(LeastSeconds, 2.5 * settle)) : observed;
 
@@ -41,7 +43,7 @@ internal static class SettlePanel
         AngleUnit unit = AngleUnit.For(half);
 
         // The error about the command is drawn where it fits, and where it is another line.
-        double offset = Math.Abs(final) < half && Math.Abs(final) > 0.02 * half ? final : 0;
+        double offset = Math.Abs(rest) < half && Math.Abs(rest) > 0.02 * half ? rest : 0;
 
         PlotFrame frame = new(new Span(0, shown), new Span((-half + Math.Min(0, offset)) * unit.PerRadian, (half + Math.Max(0, offset)) * unit.PerRadian), Sheet.PlotWidth, Height);
         PlotModel model = Panel.NewModel(frame, "Error, " + unit.Name, "Time from the end of the slew, s");
@@ -57,7 +59,7 @@ internal static class SettlePanel
         List<DataPoint> about = Decimation.Line(frame, aboutRest.X, MoveData.Scaled(aboutRest.Y, unit.PerRadian)), command = [];
         if (offset != 0)
         {
-            Stroke aboutCommand = Stroke.Of(errors, unit.PerRadian).After(end);
+            Stroke aboutCommand = Stroke.Of(errors, unit.PerRadian, -periodic).After(end);
             command = Decimation.Line(frame, aboutCommand.X, aboutCommand.Y);
             model.Series.Add(Marks.Line(Looks.CommandError, command));
             legend.Insert(1, new("about the command", Looks.CommandError));
@@ -74,7 +76,7 @@ internal static class SettlePanel
             model.Annotations.Add(TimePanels.NoteBeside(frame, Text($"not settled within {observed:0.0} s"), frame.X.To, about, command));
         }
 
-        return new Panel("Close-up of the settling, without periodic error: it ends " + Offset(final * data.Direction), legend, model, Height);
+        return new Panel("Close-up of the settling, with the periodic error as it ends: it rests " + Offset(rest * data.Direction), legend, model, Height);
     }
 
     /// <summary>Where the axis rests, in words.</summary>

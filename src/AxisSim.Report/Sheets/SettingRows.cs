@@ -14,8 +14,6 @@ internal static class SettingRows
 
     private const int ReductionDigits = 9;
 
-    /// <summary>Load factor below which the margin is called thin: 30 % to spare are common practice.</summary>
-
     /// <summary>The groups in the order in which set-up asks for them.</summary>
     public static IReadOnlyList<SheetGroup> Of(IReadOnlyList<SheetAxis> axes)
     {
@@ -79,6 +77,8 @@ internal static class SettingRows
             ]),
             new("Prediction", [
                 Row("Load factor", "", Factor),
+                .. axes.Any(axis => axis.Result.Rates is not null) ? [Row("Arrives up to a slew rate of", "deg/s", RateRoom.Reach)] : Array.Empty<SheetRow>(),
+                .. axes.Any(axis => RateRoom.Bands(axis).Length > 0) ? [Row("Slower, it fails at", "deg/s", axis => RateRoom.Bands(axis) is { Length: > 0 } bands ? bands : "none found")] : Array.Empty<SheetRow>(),
                 Row("Least torque margin", "%", axis => Say.Number(axis.Result.Outcome.Margin.Value * 100.0, 2)),
             ]),
         ];
@@ -97,7 +97,8 @@ internal static class SettingRows
         };
         if (axes.Any(axis => axis.Result.Outcome.LoadFactor is not null))
         {
-            notes.Add("Load factor: up to that factor on inertia, imbalance and friction together the move still arrives.");
+            notes.Add("Load factor: up to that factor on inertia, imbalance and friction together the move still arrives"
+                + (axes.Any(axis => axis.Result.Rates is not null) ? "; up to that slew rate it does with the load as it is." : "."));
         }
 
         for (int i = 0; i < axes.Count; i++)

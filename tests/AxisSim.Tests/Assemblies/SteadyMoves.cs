@@ -12,6 +12,16 @@ internal static class SteadyMoves
 {
     private const double GustShare = 0.25;
 
+    /// <summary>Share of its greatest that a torque which comes at the rate has for some seconds or longer.</summary>
+    /// <param name="holdSeconds">Time at the rate, s.</param>
+    /// <param name="seconds">For how long, s.</param>
+    public static double HeldShare(double holdSeconds, double seconds)
+    {
+        double cosine = Math.Cos(0.5 * Math.PI * seconds / holdSeconds);
+        double speed = Math.Sqrt(1.0 - GustShare);
+        return Math.Pow(speed + ((1.0 - speed) * cosine * cosine), 2.0);
+    }
+
     /// <summary>The mount without gravity on a move that reaches a rate and holds it for a while.</summary>
     /// <param name="mount">The mount.</param>
     /// <param name="axis">The axis.</param>

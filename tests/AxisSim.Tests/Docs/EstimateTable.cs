@@ -34,6 +34,7 @@ internal static class EstimateTable
         new("light-refractor", 0.51 * 0.0175, 0.12 + 0.11, 0.5, 720 * 0.419 * 0.97, 770),
         new("nominal", 6 * 0.0262, 0, 0.8, 720 * 0.45, 278),
         new("nominal-opposing", 0, 2.57, 0.8, 720 * 0.45, 355),
+        new("two-stage-newtonian", 2.7 * 0.0349, 0.27, 0.3, 810 * 0.419 * 0.97 * 0.96, 228),
     ];
 
     private static readonly Lazy<IReadOnlyList<AxisResult>> s_results = new(() => [.. Estimates.Select(estimate => Shipped.Polar(estimate.Scenario, explain: true))]);

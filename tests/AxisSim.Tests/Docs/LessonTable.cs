@@ -24,7 +24,7 @@ internal static class LessonTable
     private const double Degree = Math.PI / 180.0;
     private const double Arcsecond = Degree / 3600.0;
 
-    private static readonly string[] s_scenarios = ["heavy-reflector", "heavy-reflector-stalls", "heavy-reflector-rescued", "light-refractor", "nominal", "nominal-opposing"];
+    private static readonly string[] s_scenarios = ["heavy-reflector", "heavy-reflector-stalls", "heavy-reflector-rescued", "light-refractor", "nominal", "nominal-opposing", "two-stage-newtonian"];
 
     private static readonly Lazy<IReadOnlyList<LessonAnswer>> s_all = new(All);
 

@@ -78,7 +78,8 @@ public sealed class EnvelopeTextTests
         string text = Cultures.Under(culture, () =>
         {
             using var writer = new StringWriter();
-            EnvelopePresenter.Write(new Page(writer, colour: false), reports, ["out/polar-envelope.csv"]);
+            TypedLine[] tries = reports.Count == 1 ? [] : [new([.. reports.Select(report => report.Axis)], [.. reports.Select(report => report.Axis.Key() + ".motion.slew_rate=2.1 deg/s")])];
+            EnvelopePresenter.Write(new Page(writer, colour: false), reports, tries, ["out/polar-envelope.csv"]);
             return writer.ToString();
         });
         Assert.All(text, letter => Assert.True(char.IsAscii(letter), $"{letter} is not ASCII"));

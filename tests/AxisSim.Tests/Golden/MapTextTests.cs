@@ -77,7 +77,12 @@ public sealed class MapTextTests
             cells.Set(cells.OwnPlace, result);
         }
 
-        return new MapReport(header, cells, invalid);
+        var map = new MapReport(header, cells, invalid);
+        return new MapReport(header, cells, invalid)
+        {
+            Tries = [.. map.Distances.Where(edge => own?.End == MapEnd.Stalls && edge.BeyondEnd == MapEnd.Arrives)
+                .Select(edge => new MapTry(edge.Along, edge.BeyondValue, new TypedLine([Core.Sky.MountAxis.Polar, Core.Sky.MountAxis.Declination], [$"{map.Key(edge.Along).Key}={map.Key(edge.Along).Text(edge.BeyondValue)}"])))],
+        };
     }
 
     private static void Check(string name, string culture, Func<MapReport> report)

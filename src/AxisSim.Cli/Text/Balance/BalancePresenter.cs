@@ -12,7 +12,7 @@ internal static class BalancePresenter
     private const double GoodNewtonMetres = 0.05;
 
     /// <summary>Writes the page.</summary>
-    public static void Write(Page page, PayloadModel payload, double latitude, BalanceReport report)
+    public static void Write(Page page, PayloadModel payload, double latitude, BalanceReport report, BalanceTried tried)
     {
         bool good = report.Polar.NewtonMetres < GoodNewtonMetres && report.Declination.NewtonMetres < GoodNewtonMetres;
         page.Verdict(good
@@ -21,7 +21,7 @@ internal static class BalancePresenter
 
         page.Heading("What to do");
         int item = 0;
-        foreach (ShiftStep step in ShiftText.Steps(payload, report))
+        foreach (ShiftStep step in tried.Steps)
         {
             page.Item(Say.Count(++item) + ".", step.Sentence);
             if (step.Settings.Count > 0)
@@ -30,8 +30,18 @@ internal static class BalancePresenter
             }
         }
 
-        page.Text($"Then there remain {Units.AxisTorque(report.RemainingPolarNewtonMetres)} about the polar axis and {Units.AxisTorque(report.RemainingDeclinationNewtonMetres)} about the declination axis. " +
+        page.Text($"Then there remain {Units.AxisTorque(tried.RemainingPolarNewtonMetres)} about the polar axis and {Units.AxisTorque(tried.RemainingDeclinationNewtonMetres)} about the declination axis. " +
             $"The inertia about the polar axis goes from {Units.Inertia(report.PolarInertiaKilogramSquareMetres.Before)} to {Units.Inertia(report.PolarInertiaKilogramSquareMetres.After)}.");
+        if (tried.Together is { } line)
+        {
+            page.Text($"With all of it, run as typed, {line.Promise}:");
+            page.Copyable(string.Join(' ', line.Settings.Select(CommandText.Set)), indent: 5);
+        }
+
+        if (tried.Withheld)
+        {
+            page.Text("Settings are left out where, run as typed with that step alone, the move of the file does not arrive and settle: axissim simulate says why.");
+        }
 
         page.Heading("Where it shows most");
         page.Rows(

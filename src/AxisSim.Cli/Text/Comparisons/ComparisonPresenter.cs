@@ -32,23 +32,11 @@ internal static class ComparisonPresenter
         page.Text("Power: mean from the supply over the slew, all axes. Winding: its hottest, after slewing, tracking or holding without end. Load/rotor: inertia of the load at the motor's shaft over that of the rotor, at the start; of two axes the larger.");
         page.Heading(report.Winner is null ? "Why they fail" : "Why the others lose");
         Reasons(page, report, best);
-        if (report.Results.Any(result => result.Fate == CandidateFate.NotSettled))
-        {
-            page.Text("What does not settle may do so later or within a wider band; axissim simulate tells what moves it. Look again with either of:");
-            page.Copyable(CommandText.Set($"move.observe={Say.Number(2.0 * report.Mount.Move.ObserveSeconds)} s"), indent: 2);
-            page.Copyable(CommandText.Set($"settling.tolerance={Say.Number(2.0 * Units.Arcseconds(report.Mount.Move.SettleToleranceRadians))} arcsec"), indent: 2);
-        }
-
+        Settles(page, report);
         FitText.Write(page, report);
         SettingsGrid.Write(page, report);
         Assumptions.Write(page, report);
-        if (report.Winner is { } first)
-        {
-            page.Gap();
-            page.Text("Look at margin, settling and heat of the best one in full:");
-            page.Copyable(CommandText.Of("simulate", report.File, report.Settings, CandidateSettings.Of(report.Mount, first)) + (report.Axes.Count < AxisNames.Of(report.Mount).Count ? $" --axis {report.Axes[0].Key()}" : ""), indent: 2);
-        }
-
+        Try(page, report);
         if (files.Count > 0)
         {
             page.Heading("Files written");
@@ -59,6 +47,44 @@ internal static class ComparisonPresenter
         }
 
         Cautions.Write(page);
+    }
+
+    private static void Settles(Page page, ComparisonReport report)
+    {
+        if (!report.Results.Any(result => result.Fate == CandidateFate.NotSettled))
+        {
+            return;
+        }
+
+        page.Text(report.Settles.Count == 0
+            ? "Of the motors that do not settle none does when watched for twice as long, or within a band of twice the width, either; axissim simulate tells what moves it."
+            : "What does not settle may do so later or within a wider band; axissim simulate tells what moves it. Run as typed, at the rates above:");
+        foreach ((string setting, IReadOnlyList<int> places) in report.Settles)
+        {
+            page.Text($"with this {Say.List([.. places.Select(place => $"{Say.Count(place + 1)} {report.Best[place].Candidate.Motor.Name}")])} {(places.Count == 1 ? "arrives and settles" : "arrive and settle")}:", indent: 2);
+            page.Copyable(CommandText.Set(setting), indent: 4);
+        }
+    }
+
+    private static void Try(Page page, ComparisonReport report)
+    {
+        if (report.Winner is not { } winner)
+        {
+            return;
+        }
+
+        page.Gap();
+        if (report.Try is not { } best)
+        {
+            page.Text(CandidateSettings.Of(report.Mount, winner) is null
+                ? "The best one needs a stage before the worm that the file does not have: add one under [[polar.stages]], with this reduction over the worm's as its ratio, then look at margin, settling and heat with axissim simulate."
+                : "Run as typed, with every axis of the mount, none of the best candidates arrives and settles with this load factor: look at the axis that was not compared with axissim simulate.");
+            return;
+        }
+
+        string which = best.Result == winner ? "the best one" : $"{CandidateText.Name(best.Result)}, the best that can be typed and holds";
+        page.Text($"Look at margin, settling and heat of {which} in full. Run as typed, {best.Line.Promise}, and bear{(best.Line.Axes.Count == 1 ? "s" : "")} a load factor of {Say.Number(1.0 + report.Margin)}:");
+        page.Copyable(CommandText.Of("simulate", report.File, report.Settings, best.Line.Settings) + (report.Axes.Count < AxisNames.Of(report.Mount).Count ? $" --axis {report.Axes[0].Key()}" : ""), indent: 2);
     }
 
     // Motors that lose for the same reason share a line.

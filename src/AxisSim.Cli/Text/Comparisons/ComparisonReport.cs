@@ -4,6 +4,11 @@ using AxisSim.Core.Sky;
 
 namespace AxisSim.Cli.Text.Comparisons;
 
+/// <summary>A candidate that was run as typed.</summary>
+/// <param name="Result">The candidate.</param>
+/// <param name="Line">Its settings, and what they were found to do.</param>
+internal sealed record ComparisonTry(CandidateResult Result, TypedLine Line);
+
 /// <summary>A comparison with what was asked.</summary>
 internal sealed record ComparisonReport
 {
@@ -35,6 +40,12 @@ internal sealed record ComparisonReport
 
     /// <summary>The best result of each motor, the best first.</summary>
     public IReadOnlyList<CandidateResult> Best => ComparisonStudy.BestOfEach(Results);
+
+    /// <summary>The best candidate whose settings, run as typed, keep what is said of it; null when none does, or none can be typed.</summary>
+    public ComparisonTry? Try { get; init; }
+
+    /// <summary>Settings that let at least one motor settle that does not settle now, each run as typed; with the places of those that then settle among the best.</summary>
+    public IReadOnlyList<(string Setting, IReadOnlyList<int> Places)> Settles { get; init; } = [];
 
     /// <summary>The winner; null when none will do.</summary>
     public CandidateResult? Winner => Results.Count > 0 && Results[0].Fate == CandidateFate.Ranked ? Results[0] : null;

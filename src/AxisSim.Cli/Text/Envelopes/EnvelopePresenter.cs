@@ -7,11 +7,8 @@ namespace AxisSim.Cli.Text.Envelopes;
 /// <summary>The page of an envelope: verdict, table, what limits, what it does not say.</summary>
 internal static class EnvelopePresenter
 {
-    /// <summary>Share of the greatest safe rate that the command to copy tries: a third in hand (common practice, no source).</summary>
-    private const double InHand = 0.67;
-
     /// <summary>Writes the page.</summary>
-    public static void Write(Page page, IReadOnlyList<EnvelopeReport> reports, IReadOnlyList<string> files)
+    public static void Write(Page page, IReadOnlyList<EnvelopeReport> reports, IReadOnlyList<TypedLine> tries, IReadOnlyList<string> files)
     {
         foreach (EnvelopeReport report in reports)
         {
@@ -29,13 +26,7 @@ internal static class EnvelopePresenter
         }
 
         page.Gap();
-        page.Text("Safe means that the simulated move keeps sync and clutch, no more: there is no margin in it. Stay well below, and look at margin, settling and heat at the rate you choose:");
-        foreach (EnvelopeReport report in reports.Where(report => double.IsFinite(report.Own.RateRadiansPerSecond)))
-        {
-            string rate = Say.Number(Math.Min(Units.Degrees(report.AskedRadiansPerSecond), InHand * Units.Degrees(report.Own.RateRadiansPerSecond)), 2);
-            page.Copyable(CommandText.Of("simulate", report.File, report.Settings, [$"{report.Axis.Key()}.motion.slew_rate={rate} deg/s"]), indent: 2);
-        }
-
+        Below(page, reports, tries);
         if (files.Count > 0)
         {
             page.Heading("Files written");
@@ -46,6 +37,21 @@ internal static class EnvelopePresenter
         }
 
         Cautions.Write(page);
+    }
+
+    private static void Below(Page page, IReadOnlyList<EnvelopeReport> reports, IReadOnlyList<TypedLine> tries)
+    {
+        page.Text("Safe means that the simulated move keeps sync and clutch, no more: there is no margin in it. Stay well below.");
+        foreach (TypedLine line in tries)
+        {
+            page.Text($"With this, run as typed, {line.Promise}; look at margin and heat there:");
+            page.Copyable(CommandText.Of("simulate", reports[0].File, reports[0].Settings, line.Settings), indent: 2);
+        }
+
+        if (tries.Count == 0 && reports.Any(report => double.IsFinite(report.Own.RateRadiansPerSecond)))
+        {
+            page.Text("At none of the lower rates that were run does the whole move arrive and settle: axissim simulate says why.");
+        }
     }
 
     private static void Table(Page page, EnvelopeReport report) => page.Table(

@@ -21,13 +21,7 @@ internal static class Advice
         }
         else if (edges.Any(edge => edge.BeyondEnd == MapEnd.Arrives))
         {
-            page.Text("Each of these changes alone brings your point just over the edge; go further, for a place on the edge is no place to stay:");
-            foreach (EdgeDistance edge in edges.Where(edge => edge.BeyondEnd == MapEnd.Arrives))
-            {
-                MapKey key = report.Key(edge.Along);
-                page.Item("-", $"{OwnText.ShortName(report, edge.Along)} {OwnText.With(key, edge.BeyondValue)} instead of {OwnText.With(key, key.Own.Shown)}:");
-                page.Copyable(CommandText.Of("simulate", report.Header.File, report.Header.Settings, [$"{key.Key}={key.Text(edge.BeyondValue)}"]), indent: 4);
-            }
+            Beyond(page, report);
         }
         else if (report.Cells.CountOf(MapEnd.Arrives) == 0)
         {
@@ -39,6 +33,22 @@ internal static class Advice
             page.Text(report.Distances.Count > 0
                 ? "Neither key alone brings your point to where it arrives: look in map.csv for the nearest cell that does, and change both."
                 : "Choose a cell that arrives and lies well inside, and try it with axissim simulate and --set.");
+        }
+    }
+
+    private static void Beyond(Page page, MapReport report)
+    {
+        page.Text(report.Tries switch
+        {
+            null => "The scenario cannot be read as it was, so no change is told that was not run: the cells beyond the edge are in map.csv.",
+            { Count: 0 } => "One cell or more beyond the edge arrives, but run as typed, with both axes and the settling after it, no change of one key alone lets the whole move arrive and settle: look in map.csv, and change both.",
+            _ => "Each of these changes alone brings your point over the edge, run as typed; go further, for a place near the edge is no place to stay:",
+        });
+        foreach (MapTry one in report.Tries ?? [])
+        {
+            MapKey key = report.Key(one.Along);
+            page.Item("-", $"{OwnText.ShortName(report, one.Along)} {OwnText.With(key, one.Value)} instead of {OwnText.With(key, key.Own.Shown)}: {one.Line.Promise}.");
+            page.Copyable(CommandText.Of("simulate", report.Header.File, report.Header.Settings, one.Line.Settings), indent: 4);
         }
     }
 

@@ -3,9 +3,18 @@ using AxisSim.Files.Maps;
 
 namespace AxisSim.Cli.Text.Maps;
 
+/// <summary>A value beyond an edge that was run as typed.</summary>
+/// <param name="Along">The axis of the map.</param>
+/// <param name="Value">The value, in the unit of the key.</param>
+/// <param name="Line">The setting, and what it was found to do.</param>
+internal sealed record MapTry(int Along, double Value, TypedLine Line);
+
 /// <summary>A whole map: what it is of, its cells, and what follows from them.</summary>
 internal sealed class MapReport(MapHeader header, MapCells cells, FirstMessage invalid)
 {
+    /// <summary>Values beyond an edge with which the whole move, run as typed, arrives and settles; null when the scenario could not be read again as it was.</summary>
+    public IReadOnlyList<MapTry>? Tries { get; init; } = [];
+
     /// <summary>What the map is of.</summary>
     public MapHeader Header => header;
 

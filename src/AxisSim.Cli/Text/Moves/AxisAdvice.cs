@@ -20,6 +20,9 @@ internal sealed record AxisAdvice
     /// <summary>Changes that let an axis settle.</summary>
     public IReadOnlyList<CureAdvice> Settles { get; init; } = [];
 
+    /// <summary>A longer watch, with which an axis that came to rest only at the end of it settles as well.</summary>
+    public IReadOnlyList<CureAdvice> Watches { get; init; } = [];
+
     /// <summary>Less current or more speed that a motor with far too much torque bears, with the usual load factor.</summary>
     public IReadOnlyList<CureAdvice> Savings { get; init; } = [];
 }

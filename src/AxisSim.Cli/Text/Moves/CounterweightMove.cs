@@ -9,6 +9,12 @@ namespace AxisSim.Cli.Text.Moves;
 /// <param name="Settings">The settings that put it there.</param>
 internal sealed record CounterweightMove(string Words, IReadOnlyList<string> Settings)
 {
+    /// <summary>The settings for the nearest place, where the words name one; empty else.</summary>
+    public IReadOnlyList<string> Nearby { get; init; } = [];
+
+    /// <summary>The words without the nearest place.</summary>
+    public string ShortWords { get; init; } = Words;
+
     private const int PathPoints = 200;
 
     /// <summary>The move; null when the counterweight alone cannot do it.</summary>
@@ -44,9 +50,10 @@ internal sealed record CounterweightMove(string Words, IReadOnlyList<string> Set
 
         double nearest = Nearest(weight.DistanceMetres, distance, Enough);
         string now = $"from the polar axis instead of {Say.With(weight.DistanceMetres, "m")}";
+        string best = $"at {Say.With(distance, "m")} {now} does that";
         return nearest == distance
-            ? new($"at {Say.With(distance, "m")} {now} does that", [setting])
-            : new($"does that from {Say.With(nearest, "m")} on {now}, and balances best at {Say.With(distance, "m")}", [setting]);
+            ? new(best, [setting])
+            : new($"does that from {Say.With(nearest, "m")} on {now}, and balances best at {Say.With(distance, "m")}", [setting]) { Nearby = [$"counterweight.distance={Say.Number(nearest)} m"], ShortWords = best };
     }
 
     /// <summary>The nearest whole millimetre on the way to the balancing distance that is enough: halving works, for the imbalance falls all the way there.</summary>

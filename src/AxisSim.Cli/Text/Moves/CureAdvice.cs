@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using AxisSim.Cli.Input;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Questions;
@@ -9,7 +10,16 @@ namespace AxisSim.Cli.Text.Moves;
 /// <summary>A cure for people: what to change, and the settings that try it.</summary>
 /// <param name="Sentence">What to change, from what to what.</param>
 /// <param name="Settings">Settings to try, each <c>key=value</c>; empty when no single key does it.</param>
-internal sealed record CureAdvice(string Sentence, IReadOnlyList<string> Settings);
+internal sealed record CureAdvice(string Sentence, IReadOnlyList<string> Settings)
+{
+    /// <summary>Settings that the sentence promises as much of, without printing them; empty when there are none.</summary>
+    [JsonIgnore]
+    public IReadOnlyList<string> Also { get; init; } = [];
+
+    /// <summary>What is told instead where those do not hold.</summary>
+    [JsonIgnore]
+    public CureAdvice? Without { get; init; }
+}
 
 /// <summary>Puts cures into words and into keys of the scenario, in the unit of each key.</summary>
 internal static class CureAdvices
@@ -35,7 +45,8 @@ internal static class CureAdvices
     /// <summary>The advice for two changes that cure together.</summary>
     public static CureAdvice Pair(MoveReport report, MountAxis axis, CurePair pair)
     {
-        CureAdvice first = Advice(report, axis, pair.First, pair.First.To!.Value), second = Advice(report, axis, pair.Second, pair.Second.To!.Value);
+        CureAdvice Plain(Cure cure) => Advice(report, axis, cure, cure.To!.Value) is { Without: { } plain } ? plain : Advice(report, axis, cure, cure.To!.Value);
+        CureAdvice first = Plain(pair.First), second = Plain(pair.Second);
         return new($"{first.Sentence} And: {char.ToLowerInvariant(second.Sentence[0])}{second.Sentence[1..]}", first.Settings.Count == 0 || second.Settings.Count == 0 ? [] : [.. first.Settings, .. second.Settings]);
     }
 
@@ -101,6 +112,10 @@ internal static class CureAdvices
         string command = CommandText.Of("balance", report.File, report.Settings, []);
         return CounterweightMove.Try(report, axis, to) is { } move
             ? new($"{sentence} The counterweight {move.Words}; axissim balance shows the rest.", move.Settings)
+            {
+                Also = move.Nearby,
+                Without = new($"{sentence} The counterweight {move.ShortWords}; axissim balance shows the rest.", move.Settings),
+            }
             : new($"{sentence} To see where weights and payload should go: {command}", []);
     }
 

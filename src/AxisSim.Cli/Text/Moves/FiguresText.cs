@@ -39,7 +39,7 @@ internal static class FiguresText
             yield return ("clutch slip", Units.SmallAngle(Math.Abs(outcome.ClutchSlipRadians)));
         }
 
-        foreach ((string, string) row in Power(setup.Axis(outcome.Axis), outcome))
+        foreach ((string, string) row in Power(setup, outcome))
         {
             yield return row;
         }
@@ -109,10 +109,12 @@ internal static class FiguresText
 
     private static string Bend(OffsetSplit offset) => offset.FlexureRadians == 0.0 ? "" : $", bend of the payload {Units.Offset(offset.FlexureRadians)}";
 
-    private static IEnumerable<(string Name, string Value)> Power(AxisModel model, AxisOutcome outcome)
+    private static IEnumerable<(string Name, string Value)> Power(MountSetup setup, AxisOutcome outcome)
     {
         PowerAndHeat power = outcome.Power;
-        yield return ("phase current", $"{Units.Current(model.Drive.SlewCurrentAmperes)} slewing, {Units.Current(model.Drive.HoldingCurrentAmperes)} at rest; rated {Units.Current(model.Motor.RatedCurrentAmperes)}");
+        AxisModel model = setup.Axis(outcome.Axis);
+        string after = setup.Tracks(outcome.Axis) ? $"{Units.Current(model.Drive.TrackingCurrentAmperes)} tracking after it" : $"{Units.Current(model.Drive.HoldingCurrentAmperes)} at rest after it";
+        yield return ("phase current", $"{Units.Current(model.Drive.SlewCurrentAmperes)} slewing, {after}; rated {Units.Current(model.Motor.RatedCurrentAmperes)}");
         yield return ("supply", $"{Say.With(power.PeakSupplyAmperes, "A")} peak (over 10 ms), {Say.With(power.MeanSupplyAmperes, "A")} mean over the slew, {Units.Energy(power.EnergyJoules)} in all, the watch after the slew included; {Volts(power)} at the drive");
         string limit = $"class {power.Insulation} allows {Units.Celsius(power.LimitCelsius)}";
         string duty = DutyText.Doing(power.Duty);

@@ -8,9 +8,6 @@ namespace AxisSim.Cli.Text.Moves;
 /// <summary>The page of a simulated move: verdict, why, what to try, figures, facts, notes, cautions.</summary>
 internal static class MovePresenter
 {
-    // The level of rest is taken from the last instants of the run; what settles after this share of the watch may be on its way still.
-    private const double LateShare = 0.9;
-
     /// <summary>Writes the page.</summary>
     public static void Write(Page page, MoveReport report, IReadOnlyList<string> files)
     {
@@ -18,11 +15,13 @@ internal static class MovePresenter
         foreach (AxisResult result in report.Results)
         {
             page.Text(VerdictText.OfAxis(result));
-            string?[] warnings = [FiguresText.Thin(result.Outcome), Late(report.Setup.Move, result.Outcome), FiguresText.Unsure(result.Outcome)];
+            string?[] warnings = [FiguresText.Thin(result.Outcome), FiguresText.Unsure(result.Outcome)];
             foreach (string warning in warnings.OfType<string>())
             {
                 page.Text(warning);
             }
+
+            LateText.Write(page, report.Setup.Move, result.Outcome, report.AdviceFor(result.Outcome.Axis));
 
             WasteText.Write(page, result.Outcome, report.AdviceFor(result.Outcome.Axis));
         }
@@ -52,12 +51,6 @@ internal static class MovePresenter
 
         Cautions.Write(page);
     }
-
-    /// <summary>A warning when the axis came to its rest only at the end of the watch: it may be moving still.</summary>
-    private static string? Late(MoveSettings move, AxisOutcome outcome) =>
-        outcome.Verdict == Verdict.Arrives && outcome.Settling?.AgainstRestSeconds > LateShare * move.ObserveSeconds
-            ? $"That is at the very end of the {Units.Time(move.ObserveSeconds)} watched, so it may be creeping still: watch for longer with --set \"move.observe={Say.Number(Math.Ceiling(2.0 * move.ObserveSeconds))} s\"."
-            : null;
 
     private static void Why(Page page, MoveReport report, AxisResult result)
     {

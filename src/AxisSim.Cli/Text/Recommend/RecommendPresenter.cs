@@ -32,6 +32,12 @@ internal static class RecommendPresenter
             }
         }
 
+        AxisAdvice[] untold = [.. report.Axes.Where(advice => advice.Answer.Chosen is not null && advice.Run is null)];
+        if (untold.Length > 0)
+        {
+            page.Text($"No command is printed with the settings of the {Say.List([.. untold.Select(advice => advice.Answer.Axis.Words())])}: run as typed, with every axis of the mount, the scenario's own move does not arrive and settle with them. Their trade-off below is that of one axis moving alone.");
+        }
+
         foreach (AxisAdvice advice in report.Axes)
         {
             Axis(page, report, advice);

@@ -35,7 +35,16 @@ internal sealed record ReductionReport
     /// <summary>Whether the drive full-steps at the slew rate.</summary>
     public required bool FullSteps { get; init; }
 
+    /// <summary>Voltage at which the drive stops braking, V; infinite for none.</summary>
+    public double BrakeLimitVolts { get; init; } = double.PositiveInfinity;
+
     public required ReductionResult Result { get; init; }
+
+    /// <summary>The change that works against what binds, once it has been run as typed; null when there is none or it does not arrive.</summary>
+    public TypedLine? AgainstTheBound { get; init; }
+
+    /// <summary>Another reduction that does on paper, once it has been run as typed; null when none is looked for or none arrives.</summary>
+    public TypedLine? AnotherReduction { get; init; }
 
     /// <summary>Ratio of the stage that is changed, at a total reduction.</summary>
     public double StageRatioAt(double totalReduction) => totalReduction / Result.Own.Facts.TotalReduction * Result.Own.Facts.LastStageRatio;
@@ -56,6 +65,7 @@ internal sealed record ReductionReport
             ToleranceRadians = setup.Move.SettleToleranceRadians,
             MaximumPulseRateHertz = model.Drive.MaximumPulseRateHertz,
             SupplyVolts = model.Drive.SupplyVolts,
+            BrakeLimitVolts = model.Drive.BrakeLimitVolts,
             Microsteps = model.Drive.MicrostepsPerFullStep,
             FullSteps = model.Motion.SlewRateRadiansPerSecond * model.Train.TotalRatio > model.Drive.ChangeoverRadiansPerSecond,
             Result = result,

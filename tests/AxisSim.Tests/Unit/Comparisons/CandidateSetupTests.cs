@@ -60,6 +60,7 @@ public sealed class CandidateSetupTests
     [InlineData("heavy-reflector-stalls.toml", 360.0, 24.0)]
     [InlineData("heavy-reflector.toml", null, null)]
     [InlineData("light-refractor.toml", 500.0, 15.0)]
+    [InlineData("two-stage-newtonian.toml", 400.0, null)]
     public void The_settings_to_copy_make_the_same_mount(string file, double? ratio, double? volts)
     {
         Scenario scenario = Read(file);
@@ -71,7 +72,7 @@ public sealed class CandidateSetupTests
             made = Core.Envelopes.EnvelopeStudy.With(made, Both[i], scenario.Setup.Axis(Both[i]).Motion.RampInUseSeconds, rates[i]);
         }
 
-        MountSetup read = Read(file, [.. CandidateSettings.Of(scenario.Setup, Result(made, motor, ratio, volts))]).Setup;
+        MountSetup read = Read(file, [.. CandidateSettings.Of(scenario.Setup, Result(made, motor, ratio, volts))!]).Setup;
         foreach (MountAxis axis in Both)
         {
             AxisModel a = made.Axis(axis), b = read.Axis(axis);

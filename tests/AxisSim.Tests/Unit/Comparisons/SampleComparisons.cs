@@ -1,4 +1,6 @@
+using AxisSim.Cli.Input;
 using AxisSim.Cli.Text.Comparisons;
+using AxisSim.Cli.Text;
 using AxisSim.Core.Batches;
 using AxisSim.Core.Comparisons;
 using AxisSim.Core.Envelopes;
@@ -70,10 +72,17 @@ internal static class SampleComparisons
             [.. Enumerable.Range(0, 50).Select(k => new AxisPoint(Math.Min(7.0, 0.3 * Math.Min(k, 49 - k)) * Degree, k < 25 ? 20.0 : -5.0))]))),
     ];
 
-    private static ComparisonReport Report(IReadOnlyList<MountAxis> axes, IReadOnlyList<CandidateResult> results) => new()
+    private static ComparisonReport Report(IReadOnlyList<MountAxis> axes, IReadOnlyList<CandidateResult> results) => Tried(new()
     {
         File = "mount.toml", Settings = [], Mount = s_mount, Axes = axes, Margin = 0.3, CurrentShare = 1.0, ResolutionRadiansPerSecond = 0.05 * Degree, Results = results,
         Datasheets = [.. results.Select(result => result.Candidate.Motor).Distinct()],
+    });
+
+    // As if the best one, and a longer watch for what does not settle, were found to hold.
+    private static ComparisonReport Tried(ComparisonReport report) => report with
+    {
+        Try = report.Winner is { } winner ? new ComparisonTry(winner, new TypedLine(report.Axes, CandidateSettings.Of(report.Mount, winner)!)) : null,
+        Settles = [.. Enumerable.Range(0, report.Best.Count).Where(i => report.Best[i].Fate == CandidateFate.NotSettled).Select(i => ("move.observe=16 s", (IReadOnlyList<int>)[i]))],
     };
 
     private static CandidateResult Ranked(int index, string motor, double? ratio, double? volts, Limit limit, double polar, double declination, double slew, double settle, MountAxis[]? axes = null) =>

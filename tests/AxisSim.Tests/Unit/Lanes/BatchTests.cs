@@ -23,6 +23,7 @@ public sealed class BatchTests
     [InlineData("light-refractor")]
     [InlineData("nominal")]
     [InlineData("nominal-opposing")]
+    [InlineData("two-stage-newtonian")]
     [Trait("speed", "slow")]
     public void ShippedScenariosEndAsASingleRunSays(string name)
     {
@@ -72,6 +73,7 @@ public sealed class BatchTests
     [InlineData("heavy-reflector-stalls")]
     [InlineData("light-refractor")]
     [InlineData("nominal")]
+    [InlineData("two-stage-newtonian")]
     [Trait("speed", "slow")]
     public void SettlingAndHeatAreThoseOfASingleRun(string name)
     {

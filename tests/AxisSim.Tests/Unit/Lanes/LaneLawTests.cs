@@ -30,6 +30,8 @@ public sealed class LaneLawTests
         { "light-refractor", MountAxis.Declination, 0.28 },
         { "nominal", MountAxis.Polar, 4.0 },
         { "nominal-opposing", MountAxis.Polar, 4.0 },
+        { "two-stage-newtonian", MountAxis.Polar, 0.3 },
+        { "two-stage-newtonian", MountAxis.Declination, 0.28 },
     };
 
     [Theory]

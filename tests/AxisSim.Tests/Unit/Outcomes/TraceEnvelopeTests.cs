@@ -153,7 +153,7 @@ public sealed class TraceEnvelopeTests
     private static void AssertSettling(MoveData data, StepRows steps)
     {
         Panel panel = SettlePanel.Create(data)!;
-        double end = data.Outcome.SlewSeconds, rest = data.Outcome.Settling!.RestRadians, shown = end + panel.Model.Axes[0].Maximum;
+        double end = data.Outcome.SlewSeconds, rest = data.Outcome.Settling!.RestRadians - data.Outcome.Offset.PeriodicRadians, shown = end + panel.Model.Axes[0].Maximum;
         double last = data.Trace.Settling.ToSeconds.FirstOrDefault(time => time >= shown, data.Trace.Settling.ToSeconds[^1]);
         Assert.True(last - shown <= (shown - end) / 1000.0, "a stretch of the close-up is wider than about a pixel");
         double unit = panel.Model.Axes[1].Title.EndsWith("arcsec", StringComparison.Ordinal) ? AngleUnit.ArcSeconds.PerRadian : panel.Model.Axes[1].Title.EndsWith("arcmin", StringComparison.Ordinal) ? AngleUnit.ArcMinutes.PerRadian : AngleUnit.DegreesPerRadian;

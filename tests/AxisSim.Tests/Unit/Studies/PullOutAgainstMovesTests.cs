@@ -120,6 +120,8 @@ public sealed class PullOutAgainstMovesTests
                 continue;
             }
 
+            // The curve's loads are held for a second.
+            kept *= SteadyMoves.HeldShare(GrowthSeconds, 1.0);
             double share = full ? FullStepped : Microstepped;
             if (kept < (1.0 - share) * least || kept > (1.0 + share) * Math.Max(least, greatest))
             {

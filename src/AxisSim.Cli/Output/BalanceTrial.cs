@@ -1,0 +1,43 @@
+using AxisSim.Cli.Text;
+using AxisSim.Cli.Text.Balance;
+using AxisSim.Core.Payloads;
+using AxisSim.Core.Questions;
+using AxisSim.Core.Sky;
+using AxisSim.Core.Studies;
+using AxisSim.Files.Scenarios;
+
+namespace AxisSim.Cli.Output;
+
+/// <summary>Runs the steps of a balance as typed: each alone, and all together.</summary>
+internal static class BalanceTrial
+{
+    /// <summary>No more than the load as it is was promised.</summary>
+    private const double AsItIs = 1.0;
+
+    /// <summary>The steps with what holds: every axis that arrives now still does, one at least arrives, and what remains of the imbalance is that of the figures as typed.</summary>
+    public static BalanceTried Of(Scenario scenario, PayloadModel payload, BalanceReport report, QuestionOptions options)
+    {
+        ShiftStep[] drafts = [.. ShiftText.Steps(payload, report)];
+        string[] all = [.. drafts.SelectMany(step => step.Settings)];
+        bool several = drafts.Count(step => step.Settings.Count > 0) > 1;
+        ShiftStep[] steps = [.. drafts.Select(step => step.Settings.Count > 0 && Holding(scenario, step.Settings, options) is null ? step with { Settings = [] } : step)];
+        TypedLine? together = several ? Holding(scenario, all, options) : null;
+        BalanceReport after = all.Length > 0 && scenario.With(all).Scenario is { Payload: { } typed } read ? BalanceStudy.Run(typed, read.LatitudeRadians, gridSteps: 1) : report;
+        bool asTyped = !ReferenceEquals(after, report);
+        return new BalanceTried(
+            steps,
+            together,
+            asTyped ? after.Polar.NewtonMetres : report.RemainingPolarNewtonMetres,
+            asTyped ? after.Declination.NewtonMetres : report.RemainingDeclinationNewtonMetres,
+            steps.Zip(drafts).Any(pair => pair.First.Settings.Count < pair.Second.Settings.Count) && together is null);
+    }
+
+    // The axes that arrive and settle with the settings, where none fails that does not fail without.
+    private static TypedLine? Holding(Scenario scenario, IReadOnlyList<string> settings, QuestionOptions options)
+    {
+        IReadOnlyList<MountAxis> axes = AxisNames.Of(scenario.Setup);
+        bool[] holds = TypedTrial.Hold(scenario, [.. axes.Select(axis => new Promise(axis, settings, AsItIs))], options);
+        MountAxis[] arriving = [.. axes.Where((_, i) => holds[i])];
+        return arriving.Length > 0 ? new TypedLine(arriving, settings) : null;
+    }
+}
