@@ -45,6 +45,9 @@ internal struct PhaseCommand
 
     public bool FullStepping { get; private set; }
 
+    /// <summary>When the mode or the current changes next, s; infinite when neither does.</summary>
+    public readonly double NextSeconds => _nextTime;
+
     public void IgnoreEvents() => _nextTime = double.PositiveInfinity;
 
     public PhaseTargets Over(in Drives.StepContext step)

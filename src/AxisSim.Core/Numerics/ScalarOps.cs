@@ -26,6 +26,9 @@ internal static class ScalarOps
     public static double Abs(double value) => Math.Abs(value);
 
     [MethodImpl(Inline)]
+    public static double Floor(double value) => Math.Floor(value);
+
+    [MethodImpl(Inline)]
     public static double CopySign(double value, double sign) => Math.CopySign(value, sign);
 
     [MethodImpl(Inline)]
