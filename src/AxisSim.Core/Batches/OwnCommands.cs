@@ -103,6 +103,7 @@ internal sealed class OwnCommands
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private ReadOnlySpan<double> Probes(long first)
     {
         if (_probe is not { } probe)

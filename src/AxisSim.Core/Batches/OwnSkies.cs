@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Stepping;
 using AxisSim.Core.Stepping.Jobs;
@@ -49,6 +50,7 @@ internal sealed class OwnSkies
     /// <param name="from">Its start, s.</param>
     /// <param name="to">Its end, s.</param>
     /// <param name="lanes">Lanes in use.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Give(double from, double to, int lanes)
     {
         if (to >= _until)
@@ -83,6 +85,7 @@ internal sealed class OwnSkies
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Winds(double seconds, int lanes)
     {
         if (_torques.Length == 1)

@@ -50,6 +50,7 @@ internal struct PhaseCommand
 
     public void IgnoreEvents() => _nextTime = double.PositiveInfinity;
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public PhaseTargets Over(in Drives.StepContext step)
     {
         double firstA = 0.0;

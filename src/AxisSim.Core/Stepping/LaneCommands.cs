@@ -63,7 +63,11 @@ internal sealed class LaneCommands
     public bool FullStepping => _command.FullStepping;
 
     /// <summary>The last step given out, as plan angles.</summary>
-    public StepContext Last => new((_index - 1) * _step, _step, _before, _now);
+    public StepContext Last
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        get => new((_index - 1) * _step, _step, _before, _now);
+    }
 
     public LaneCommands Copy() => new(this);
 
