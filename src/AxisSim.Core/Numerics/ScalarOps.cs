@@ -56,6 +56,9 @@ internal static class ScalarOps
     public static bool EqualsAny(double left, double right) => left == right;
 
     [MethodImpl(Inline)]
+    public static ulong ExtractMostSignificantBits(bool condition) => condition ? 1UL : 0UL;
+
+    [MethodImpl(Inline)]
     public static double ConditionalSelect(bool condition, double left, double right) => condition ? left : right;
 
     [MethodImpl(Inline)]

@@ -10,7 +10,7 @@ namespace AxisSim.Core.Stepping.Lanes;
 internal sealed class LaneEngine : ILaneEngine
 {
     private const int BlockSteps = LaneLimits.BlockSteps;
-    private static readonly int Numbers = Unsafe.SizeOf<V>() / sizeof(double);
+    private static int Numbers => Unsafe.SizeOf<V>() / sizeof(double);
 
     private const int Together = 6;
 
@@ -24,6 +24,7 @@ internal sealed class LaneEngine : ILaneEngine
     private readonly Column<LanePlan> _plans;
     private readonly Drives.MicrostepRow[][] _tables;
     private readonly Column<LaneOther> _others;
+    private readonly Column<LaneSplits> _splitsOfBlock = new(1);
     private readonly Column<LaneMicrostep> _moments = new(BlockSteps + 1);
 
     public LaneEngine(int vectors)
@@ -137,17 +138,19 @@ internal sealed class LaneEngine : ILaneEngine
             ref LaneState state = ref _states[i];
             ref LaneParameters p = ref _parameters[i];
             LaneBlock.Begin(ref state, ref p, ref _skies[job.Shared ? 0 : i], job.Terms, job.Features.Shaft);
-            for (int k = 0; job.OwnParts && k < BlockSteps; k++)
+            if (!job.Shared)
             {
-                if (kinds[(i * stride) + k].Split)
-                {
-                    LaneBlock.Parts(_commands[(i * stride) + k].Split, ref _parts[(i * BlockSteps) + k], ref state, ref p);
-                }
+                _splitsOfBlock[0].Take(kinds.Slice(i * BlockSteps, BlockSteps), ref _commands[i * BlockSteps], ref state, ref p, ref _parts[0], i);
+            }
+            else if (job.OwnParts)
+            {
+                OwnParts(kinds, i);
             }
 
             _before[i - first] = (state.Rotor, state.Axis, state.CurrentA, state.CurrentB);
         }
 
+        _splitsOfBlock[0].GiveOut(ref _parts[0]);
         int partsStride = job.OwnParts ? BlockSteps : 0;
         int atOnce = record.IsEmpty ? BlockSteps : 1;
         for (int k = 0; k < BlockSteps; k += atOnce)
@@ -175,6 +178,19 @@ internal sealed class LaneEngine : ILaneEngine
             V lag = Op.FusedMultiplyAdd(Op.Create(-0.5), state.RotorSpeed, state.Rotor) - _ends[job.Shared ? 0 : i];
             bool well = Op.LessThanOrEqualAll(Op.Abs(lag), Op.Create(LaneLimits.LostFullSteps)) && Op.EqualsAll(state.Slip, Op.Create(0.0));
             signs[i] = !well ? LaneSign.Attention : same ? LaneSign.Rests : LaneSign.None;
+        }
+    }
+
+    /// <summary>Decays of the steps that are split, where all lanes have the same steps but not the same circuit.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private void OwnParts(ReadOnlySpan<LaneStepKind> kinds, int vector)
+    {
+        for (int k = 0; k < BlockSteps; k++)
+        {
+            if (kinds[k].Split)
+            {
+                LaneBlock.Parts(_commands[k].Split, ref _parts[(vector * BlockSteps) + k], ref _states[vector], ref _parameters[vector]);
+            }
         }
     }
 
