@@ -71,7 +71,7 @@ internal static class FeatureTable
 
     private static MountSetup Axis(Func<AxisModel, AxisModel> change) => Bare with { Polar = change(Bare.Polar!) };
 
-    private static MountSetup Posed(MountSetup setup) => setup with
+    internal static MountSetup Posed(MountSetup setup) => setup with
     {
         Declination = setup.Polar,
         Load = EveryFeature.Slew.Load,
@@ -92,7 +92,7 @@ internal static class FeatureTable
         return posed with { Polar = axis, Declination = axis, Disturbances = EveryFeature.Slew.Disturbances };
     }
 
-    private static double Median(List<double> values)
+    internal static double Median(List<double> values)
     {
         double[] sorted = [.. values.Order()];
         return sorted[sorted.Length / 2];

@@ -17,6 +17,12 @@ if (args is ["features"])
     return 0;
 }
 
+if (args is ["plans"])
+{
+    PlanTable.Print(Console.Out);
+    return 0;
+}
+
 if (args is ["growth", string picture])
 {
     GrowthPicture.Draw(picture, Console.Out);

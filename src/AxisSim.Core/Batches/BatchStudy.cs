@@ -42,7 +42,7 @@ public static class BatchStudy
             }
 
             List<TeamPlan> teams = TeamPlan.Of(ready, LaneWidths.Of(options.Width), parallel.MaxDegreeOfParallelism);
-            using var engines = new ThreadLocal<ILaneEngine>(() => LaneWidths.Engine(options.Width, TeamPlan.MostLanes));
+            using var engines = new ThreadLocal<ILaneEngine>(() => LaneWidths.Engine(options.Width, teams.Max(team => team.Cases.Count)));
             Parallel.ForEach(System.Collections.Concurrent.Partitioner.Create(teams, loadBalance: true), parallel, team =>
                 new LaneTeam(engines.Value!, team.Cases, team.Shared, (item, result) => Done(item.Index, result)).Run(options.Stop));
         }

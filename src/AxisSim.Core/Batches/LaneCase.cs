@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using AxisSim.Core.Dynamics;
 using AxisSim.Core.Motion;
 using AxisSim.Core.Mount;
@@ -54,10 +55,14 @@ internal sealed class LaneCase
     public double UntilSeconds => Settles ? _ready.Plan.EndSeconds : _ready.Plan.SlewSeconds + BeyondSeconds;
 
     /// <summary>Planned angle of the axis at a time not before that of the last call with the same cursor, rad.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public double PlanAtAxis(double seconds, ref int cursor) => _ready.ShaftPlan.Position(seconds, ref cursor) / _ratio;
 
     /// <summary>An empty trail for its errors after the slew.</summary>
     public SettleTrail Trail() => SettleJudge.Of(_item.Setup, _item.Axis).Trail(Choice.StepSeconds);
+
+    /// <summary>About how many errors that trail will hold.</summary>
+    public long TrailSteps => (long)((UntilSeconds - SlewSeconds) / Choice.StepSeconds) + LaneLimits.BlockSteps;
 
     /// <summary>A case that failed.</summary>
     public BatchResult Result(BatchEnd end, double seconds) => new(end, seconds, SlewSeconds, double.NaN, double.NaN);

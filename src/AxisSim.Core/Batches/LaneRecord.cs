@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Stepping;
 
@@ -15,6 +16,8 @@ internal sealed class LaneRecord
     private readonly int _width;
     private readonly long _firstBlock;
     private readonly List<(double[] Values, int Lanes)> _blocks = new(MostBlocks);
+    private readonly Stack<double[]> _spare = new(MostBlocks);
+    private readonly double[] _errors = new double[MoveRun.BlockSteps];
     private long _steps;
 
     /// <summary>An empty record.</summary>
@@ -48,10 +51,16 @@ internal sealed class LaneRecord
             }
 
             _steps += MostBlocks * MoveRun.BlockSteps;
+            foreach ((double[] used, int _) in _blocks)
+            {
+                _spare.Push(used);
+            }
+
             _blocks.Clear();
         }
 
-        double[] values = new double[MoveRun.BlockSteps * vectors * _width];
+        // Teams only shrink, so that what was large enough stays so.
+        double[] values = _spare.TryPop(out double[]? spare) ? spare : new double[MoveRun.BlockSteps * vectors * _width];
         _blocks.Add((values, vectors * _width));
         return values;
     }
@@ -76,21 +85,31 @@ internal sealed class LaneRecord
         return _trails[lane].Errors;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Drain(int lane, LaneCase item)
     {
         LaneTrail trail = _trails[lane];
+        double slew = item.SlewSeconds;
         long index = _steps;
         foreach ((double[] values, int lanes) in _blocks)
         {
+            int count = 0;
             for (int k = 0; k < MoveRun.BlockSteps; k++, index++)
             {
                 double time = (index * _step) + _step;
                 double plan = item.PlanAtAxis((index + 1) * _step, ref trail.Cursor);
-                if (time > item.SlewSeconds)
+                if (time > slew)
                 {
-                    trail.Errors.Add(values[(k * lanes) + lane] - plan);
+                    _errors[count++] = values[(k * lanes) + lane] - plan;
                 }
             }
+
+            if (trail.Errors.Count == 0 && count > 0)
+            {
+                trail.Errors.Reserve(item.TrailSteps);
+            }
+
+            trail.Errors.Add(_errors.AsSpan(0, count));
         }
     }
 

@@ -17,13 +17,16 @@ internal sealed class LaneTeam
     private readonly ILaneEngine _engine;
     private readonly Action<LaneCase, BatchResult> _decided;
     private readonly LaneCase[] _cases;
-    private readonly LaneCommands[] _commands;
-    private readonly LaneSkies[] _skies;
+
+    // Where all share them; else each lane has its own.
+    private readonly LaneCommands? _sharedCommands;
+    private readonly LaneSkies? _sharedSkies;
+    private readonly OwnCommands? _ownCommands;
+    private readonly OwnSkies? _ownSkies;
     private readonly LaneJob _job;
     private readonly double _step;
     private readonly LaneSign[] _signs;
     private readonly LaneStepKind[] _kinds;
-    private readonly LaneStepKind[] _ownKinds = new LaneStepKind[Steps];
     private readonly LaneCommand[] _block = new LaneCommand[Steps];
     private readonly LaneParts[] _parts = new LaneParts[Steps];
     private readonly double _soonest;
@@ -47,15 +50,21 @@ internal sealed class LaneTeam
         _job = new LaneJob(first.Features, first.Terms, _step, shared, ownParts);
         _signs = new LaneSign[Vectors];
         _kinds = new LaneStepKind[Steps * (shared ? 1 : Vectors)];
-        int sources = shared ? 1 : cases.Count;
-        _commands = [.. cases.Take(sources).Select(c => c.Commands())];
-        _skies = [.. cases.Take(sources).Select(c => c.Skies())];
         for (int i = 0; i < _lanes; i++)
         {
             engine.Put(i, cases[i].Parameters, cases[i].Start);
         }
 
         (_firstParameters, _firstState) = (first.Parameters, first.Start);
+        if (shared)
+        {
+            (_sharedCommands, _sharedSkies) = (first.Commands(), first.Skies());
+        }
+        else
+        {
+            (_ownCommands, _ownSkies) = (new OwnCommands(engine, _cases), new OwnSkies(engine, _cases, first.Terms));
+        }
+
         FillUp();
         _soonest = cases.Min(c => c.UntilSeconds);
         _record = first.Settles ? new LaneRecord(_cases, _step, engine.Width) : null;
@@ -76,21 +85,26 @@ internal sealed class LaneTeam
 
             double start = block * Steps * _step;
             double end = (block + 1) * Steps * _step;
-            bool constant = (_job.Shared ? Share(start, end) : Give(start, end)) && _record is null;
+            bool constant = _record is null && IsConstant(start);
+            Give(block * Steps, start, end);
             _engine.Block(Vectors, _kinds, _job, _signs, _record is null ? [] : _record.Next(block, Vectors, _lanes));
-            Decide(end, constant);
+            Decide((block + 1) * Steps, constant);
         }
     }
 
     private static bool SameCircuit(in LaneParameters a, in LaneParameters b) =>
         a.ColdResistance == b.ColdResistance && a.Inductance == b.Inductance && a.RegulatorRate == b.RegulatorRate;
 
-    /// <summary>One command and sky for all; true when nothing changes any more.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private bool Share(double start, double end)
+    private void Give(long firstStep, double start, double end)
     {
-        LaneCommands commands = _commands[0];
-        bool constant = IsConstant(0, start);
+        if (_sharedCommands is not { } commands)
+        {
+            _ownCommands!.Give(firstStep, _lanes, _kinds);
+            _ownSkies!.Give(start, end, _lanes);
+            return;
+        }
+
         commands.Fill(_block, _kinds);
         for (int k = 0; !_job.OwnParts && k < Steps; k++)
         {
@@ -101,57 +115,38 @@ internal sealed class LaneTeam
         }
 
         _engine.Commands(_block, _parts, _kinds, !_job.OwnParts);
-        _engine.Plan(commands.PlanFullSteps);
-        _engine.Sky(_skies[0].Between(_job.Terms, start, end));
-        return constant;
+        _engine.End(commands.PlanFullSteps);
+        _engine.Sky(_sharedSkies!.Between(_job.Terms, start, end));
     }
 
-    /// <summary>Each lane its own; lanes that fill up the last vector get those of the last case.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private bool Give(double start, double end)
+    /// <summary>Whether nothing changes any more for any lane.</summary>
+    private bool IsConstant(double seconds)
     {
-        bool constant = true;
-        Array.Fill(_kinds, new LaneStepKind(false, LaneLevel.Unity, LaneLevel.Unity, false));
+        if (_job.Terms.Heat || _job.Terms.Inertia)
+        {
+            return false;
+        }
+
+        if (_sharedCommands is { } commands)
+        {
+            return commands.IsConstant(seconds) && _sharedSkies!.IsSteady(seconds);
+        }
+
         for (int lane = 0; lane < _lanes; lane++)
         {
-            constant &= IsConstant(lane, start);
-            int last = lane == _lanes - 1 ? (Vectors * _engine.Width) - 1 : lane;
-            LaneParameters p = _cases[lane].Parameters;
-            _commands[lane].Fill(_block, _ownKinds);
-            for (int k = 0; k < Steps; k++)
+            if (!_ownCommands!.IsConstant(lane, seconds) || !_ownSkies!.IsSteady(lane, seconds))
             {
-                LaneStepKind kind = _ownKinds[k];
-                ref LaneCommand command = ref _block[k];
-                double first = p.Levels.Of(kind.FirstLevel);
-                double second = p.Levels.Of(kind.SecondLevel);
-                (command.FirstA, command.FirstB) = (first * command.FirstA, first * command.FirstB);
-                (command.SecondA, command.SecondB) = (second * command.SecondA, second * command.SecondB);
-                ref LaneStepKind ofVector = ref _kinds[(lane / _engine.Width * Steps) + k];
-                ofVector = new LaneStepKind(ofVector.Split || kind.Split, LaneLevel.Unity, LaneLevel.Unity, ofVector.Pushed || kind.Pushed, mixed: true);
-
-                for (int i = lane; i <= last; i++)
-                {
-                    _engine.Command(k, i, command);
-                }
-            }
-
-            LaneSky sky = _skies[lane].Between(_job.Terms, start, end);
-            for (int i = lane; i <= last; i++)
-            {
-                _engine.Plan(i, _commands[lane].PlanFullSteps);
-                _engine.Sky(i, sky);
+                return false;
             }
         }
 
-        return constant;
+        return true;
     }
 
-    private bool IsConstant(int source, double seconds) =>
-        _commands[source].Constant && !_job.Terms.Heat && !_job.Terms.Inertia && _skies[source].IsSteady(seconds);
-
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private void Decide(double now, bool constant)
+    private void Decide(long steps, bool constant)
     {
+        double now = steps * _step;
         if (now < _soonest && !constant && !_signs.AsSpan(0, Vectors).Contains(LaneSign.Attention))
         {
             return;
@@ -165,7 +160,7 @@ internal sealed class LaneTeam
             LaneCase item = _cases[lane];
             LaneSign sign = _signs[lane / _engine.Width];
             bool through = now >= item.UntilSeconds || (constant && sign == LaneSign.Rests);
-            BatchEnd? failed = sign == LaneSign.Attention ? Failed(lane) : null;
+            BatchEnd? failed = sign == LaneSign.Attention ? Failed(lane, steps) : null;
             if (failed is null && !through)
             {
                 continue;
@@ -179,6 +174,7 @@ internal sealed class LaneTeam
         if (left && _lanes > 0)
         {
             FillUp();
+            _ownCommands?.Look(_lanes);
         }
     }
 
@@ -193,18 +189,16 @@ internal sealed class LaneTeam
         _engine.Copy(_lanes, lane);
         _record?.Copy(_lanes, lane);
         _cases[lane] = _cases[_lanes];
-        if (!_job.Shared)
-        {
-            (_commands[lane], _skies[lane]) = (_commands[_lanes], _skies[_lanes]);
-        }
+        _ownCommands?.Copy(_lanes, lane);
+        _ownSkies?.Copy(_lanes, lane);
     }
 
     /// <summary>How a lane that asks for attention has failed; null when it goes on.</summary>
-    private BatchEnd? Failed(int lane)
+    private BatchEnd? Failed(int lane, long steps)
     {
         LaneState s = _engine.State(lane);
-        int source = _job.Shared ? 0 : lane;
-        double lag = s.Rotor - (0.5 * s.RotorSpeed) - _commands[source].PlanFullSteps;
+        double plan = _ownCommands?.PlanFullSteps(lane, steps) ?? _sharedCommands!.PlanFullSteps;
+        double lag = s.Rotor - (0.5 * s.RotorSpeed) - plan;
         return !LaneRows.IsFinite(s) ? BatchEnd.Broken
             : s.Slip != 0.0 ? BatchEnd.ClutchSlips
             : Math.Abs(lag) > MoveRun.LostFullSteps ? BatchEnd.Stalls

@@ -11,8 +11,11 @@ internal sealed record TeamPlan(IReadOnlyList<LaneCase> Cases, bool Shared)
     // Every step of the settling is kept: some 10 MB for eight lanes.
     private const int MostSettling = 32;
 
-    // Lanes with commands of their own gain nothing from company beyond some vectors in flight.
-    private const int MostWithOwnCommands = 32;
+    // A vector alone waits for itself in every step; with this many in flight the waits are filled, and one thread is as soon done with them as two with half of them each.
+    private const int FewestVectors = 3;
+
+    // One command for all is worked out as a number: that pays where it saves as many commands of whole vectors.
+    private const int FewestSharingVectors = 2;
 
     /// <summary>Puts cases together: those with the same commands first, what is left over with others of their kind.</summary>
     public static List<TeamPlan> Of(IEnumerable<LaneCase> cases, int width, int threads)
@@ -25,7 +28,7 @@ internal sealed record TeamPlan(IReadOnlyList<LaneCase> Cases, bool Shared)
             foreach (var same in alike.GroupBy(c => c.Key))
             {
                 LaneCase[] group = [.. same];
-                if (2 * group.Length < width || group.Length == 1)
+                if (group.Length < FewestSharingVectors * width)
                 {
                     left.AddRange(group);
                     continue;
@@ -34,7 +37,7 @@ internal sealed record TeamPlan(IReadOnlyList<LaneCase> Cases, bool Shared)
                 teams.AddRange(group.Chunk(most).Select(chunk => new TeamPlan(chunk, Shared: true)));
             }
 
-            teams.AddRange(left.OrderBy(c => c.UntilSeconds).Chunk(Math.Min(most, MostWithOwnCommands)).Select(chunk => new TeamPlan(chunk, Shared: false)));
+            teams.AddRange(left.OrderBy(c => c.UntilSeconds).Chunk(most).Select(chunk => new TeamPlan(chunk, Shared: false)));
         }
 
         return teams;
@@ -50,6 +53,6 @@ internal sealed record TeamPlan(IReadOnlyList<LaneCase> Cases, bool Shared)
 
         const int TeamsOfAThread = 4;
         int even = (cases / (TeamsOfAThread * threads) / width) * width;
-        return Math.Clamp(even, width, most);
+        return Math.Clamp(even, Math.Min(most, FewestVectors * width), most);
     }
 }

@@ -10,10 +10,7 @@ namespace AxisSim.Core.Drives;
 internal sealed class MicrostepTable
 {
     private readonly int _size;
-    private readonly double[] _cos;
-    private readonly double[] _sin;
-    private readonly double[] _cosSum;
-    private readonly double[] _sinSum;
+    private readonly MicrostepRow[] _rows;
     private readonly double _cellsPerRadian;
 
     private static readonly System.Collections.Concurrent.ConcurrentDictionary<int, MicrostepTable> Known = new();
@@ -25,21 +22,24 @@ internal sealed class MicrostepTable
     {
         _size = 4 * microstepsPerFullStep;
         _cellsPerRadian = _size / (2.0 * Math.PI);
-        _cos = new double[_size];
-        _sin = new double[_size];
-        _cosSum = new double[_size];
-        _sinSum = new double[_size];
+        _rows = new MicrostepRow[_size];
         for (int k = 0; k < _size; k++)
         {
-            (_sin[k], _cos[k]) = QuarterTurn(k, microstepsPerFullStep);
+            (_rows[k].Sin, _rows[k].Cos) = QuarterTurn(k, microstepsPerFullStep);
         }
 
         for (int k = 1; k < _size; k++)
         {
-            _cosSum[k] = _cosSum[k - 1] + _cos[k - 1];
-            _sinSum[k] = _sinSum[k - 1] + _sin[k - 1];
+            _rows[k].CosSum = _rows[k - 1].CosSum + _rows[k - 1].Cos;
+            _rows[k].SinSum = _rows[k - 1].SinSum + _rows[k - 1].Sin;
         }
     }
+
+    /// <summary>The microsteps of an electrical turn, each with its sums; not to be written to.</summary>
+    public MicrostepRow[] Rows => _rows;
+
+    /// <summary>Microsteps per electrical rad.</summary>
+    public double CellsPerRadian => _cellsPerRadian;
 
     /// <summary>Mean of cosine and sine of the quantised electrical angle between two angles of the plan, rad.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -50,13 +50,13 @@ internal sealed class MicrostepTable
         double to = (toRadians * _cellsPerRadian) + 0.5;
         double fromCell = Math.Floor(from);
         double toCell = Math.Floor(to);
-        int i = Index(fromCell);
+        ref readonly MicrostepRow i = ref _rows[Index(fromCell)];
         if (fromCell == toCell)
         {
-            return (_cos[i], _sin[i]);
+            return (i.Cos, i.Sin);
         }
 
-        int j = Index(toCell);
+        ref readonly MicrostepRow j = ref _rows[Index(toCell)];
         double r = from - fromCell;
         double q = to - toCell;
         if (Math.Abs(toCell - fromCell) == 1.0)
@@ -65,13 +65,13 @@ internal sealed class MicrostepTable
             double first = toCell > fromCell ? 1.0 - r : r;
             double second = toCell > fromCell ? q : 1.0 - q;
             double whole = 1.0 / (first + second);
-            return (((first * _cos[i]) + (second * _cos[j])) * whole, ((first * _sin[i]) + (second * _sin[j])) * whole);
+            return (((first * i.Cos) + (second * j.Cos)) * whole, ((first * i.Sin) + (second * j.Sin)) * whole);
         }
 
         double scale = 1.0 / (to - from);
         return (
-            (_cosSum[j] - _cosSum[i] + (q * _cos[j]) - (r * _cos[i])) * scale,
-            (_sinSum[j] - _sinSum[i] + (q * _sin[j]) - (r * _sin[i])) * scale);
+            (j.CosSum - i.CosSum + (q * j.Cos) - (r * i.Cos)) * scale,
+            (j.SinSum - i.SinSum + (q * j.Sin) - (r * i.Sin)) * scale);
     }
 
     /// <summary>Sine and cosine built from the first eighth of a turn, so that the table is symmetric to the last bit.</summary>

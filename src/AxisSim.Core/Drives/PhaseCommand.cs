@@ -45,8 +45,12 @@ internal struct PhaseCommand
 
     public bool FullStepping { get; private set; }
 
+    /// <summary>When the mode or the current changes next, s; infinite when neither does.</summary>
+    public readonly double NextSeconds => _nextTime;
+
     public void IgnoreEvents() => _nextTime = double.PositiveInfinity;
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public PhaseTargets Over(in Drives.StepContext step)
     {
         double firstA = 0.0;

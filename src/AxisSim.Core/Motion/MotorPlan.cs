@@ -1,16 +1,10 @@
 namespace AxisSim.Core.Motion;
 
 /// <summary>A planned motion as cubic pieces in time, scaled to a shaft; read forwards in time by a cursor.</summary>
-/// <remarks>Position <c>P + s (V + s (A/2 + s J/6))</c>, s time since the piece's start. After the last piece of the profile it goes on at the tracking rate.</remarks>
+/// <remarks>The law of a piece: <see cref="PlanPiece"/>. After the last piece of the profile it goes on at the tracking rate.</remarks>
 internal sealed class MotorPlan
 {
-    private readonly record struct Piece(double Start, double Position, double Velocity, double HalfAcceleration, double SixthJerk)
-    {
-        /// <summary>Start of the next piece, s; infinite for the last.</summary>
-        public double End { get; init; } = double.PositiveInfinity;
-    }
-
-    private readonly Piece[] _pieces;
+    private readonly PlanPiece[] _pieces;
 
     /// <param name="startRadians">Axis angle at time 0.</param>
     /// <param name="profile">Profile of the slew at the axis.</param>
@@ -20,11 +14,11 @@ internal sealed class MotorPlan
     {
         IReadOnlyList<MotionSegment> segments = profile.Segments;
         int count = segments.Count + 1;
-        _pieces = new Piece[count];
+        _pieces = new PlanPiece[count];
         for (int i = 0; i < segments.Count; i++)
         {
             MotionSegment s = segments[i];
-            _pieces[i] = new Piece(
+            _pieces[i] = new PlanPiece(
                 s.StartSeconds,
                 ratio * (startRadians + s.Position + (trackingRate * s.StartSeconds)),
                 ratio * (s.Velocity + trackingRate),
@@ -33,7 +27,7 @@ internal sealed class MotorPlan
         }
 
         SlewSeconds = profile.DurationSeconds;
-        _pieces[^1] = new Piece(SlewSeconds, ratio * (startRadians + profile.Distance + (trackingRate * SlewSeconds)), ratio * trackingRate, 0.0, 0.0);
+        _pieces[^1] = new PlanPiece(SlewSeconds, ratio * (startRadians + profile.Distance + (trackingRate * SlewSeconds)), ratio * trackingRate, 0.0, 0.0);
         for (int i = 0; i + 1 < count; i++)
         {
             _pieces[i] = _pieces[i] with { End = _pieces[i + 1].Start };
@@ -64,10 +58,13 @@ internal sealed class MotorPlan
             cursor++;
         }
 
-        ref readonly Piece piece = ref _pieces[cursor];
+        ref readonly PlanPiece piece = ref _pieces[cursor];
         double s = seconds - piece.Start;
         return piece.Position + (s * (piece.Velocity + (s * (piece.HalfAcceleration + (s * piece.SixthJerk)))));
     }
+
+    /// <summary>A piece by its place: that of a cursor, or <see cref="PieceAt"/> a time.</summary>
+    public ref readonly PlanPiece Piece(int index) => ref _pieces[index];
 
     [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveOptimization)]
     public double Position(double seconds)
@@ -128,7 +125,7 @@ internal sealed class MotorPlan
     }
 
     [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveInlining)]
-    private int PieceAt(double seconds)
+    public int PieceAt(double seconds)
     {
         int i = 0;
         while (i + 1 < _pieces.Length && seconds >= _pieces[i + 1].Start)

@@ -26,6 +26,9 @@ internal static class ScalarOps
     public static double Abs(double value) => Math.Abs(value);
 
     [MethodImpl(Inline)]
+    public static double Floor(double value) => Math.Floor(value);
+
+    [MethodImpl(Inline)]
     public static double CopySign(double value, double sign) => Math.CopySign(value, sign);
 
     [MethodImpl(Inline)]
@@ -48,6 +51,12 @@ internal static class ScalarOps
 
     [MethodImpl(Inline)]
     public static bool EqualsAll(double left, double right) => left == right;
+
+    [MethodImpl(Inline)]
+    public static bool EqualsAny(double left, double right) => left == right;
+
+    [MethodImpl(Inline)]
+    public static ulong ExtractMostSignificantBits(bool condition) => condition ? 1UL : 0UL;
 
     [MethodImpl(Inline)]
     public static double ConditionalSelect(bool condition, double left, double right) => condition ? left : right;

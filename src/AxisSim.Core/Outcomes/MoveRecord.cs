@@ -37,6 +37,7 @@ internal sealed class MoveRecord
         _restStart = run.Plan.EndSeconds - restSeconds;
         _trace = trace;
         Settle = new SettleTrail(run.Choice.StepSeconds, restSeconds);
+        Settle.Reserve((long)((run.Plan.EndSeconds - _slewEnd) / run.Choice.StepSeconds) + MoveRun.BlockSteps);
     }
 
     /// <summary>Error of the payload against plan and periodic error in every step after the slew, rad.</summary>
@@ -95,6 +96,7 @@ internal sealed class MoveRecord
         _trace?.See(step, reading, planned, lag, settleError, _beyond ?? double.NaN);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private void WatchSync(double time, double lag, bool fullStepping)
     {
         double size = Math.Abs(lag);
@@ -119,6 +121,7 @@ internal sealed class MoveRecord
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private void WatchSupply(double time, double h, in MotorReading reading)
     {
         double charge = reading.SupplyAmperes * h;

@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 
 namespace AxisSim.Core.Outcomes;
@@ -60,7 +61,21 @@ internal sealed class SettleTrail
 
     private int Recent => (int)Math.Min(Count, _recent.Length);
 
+    /// <summary>Makes room for a number of steps that is known beforehand.</summary>
+    public void Reserve(long steps) => _exact.EnsureCapacity((int)Math.Clamp(steps, 0, ExactSteps));
+
+    /// <summary>Adds the errors of the next steps.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    public void Add(ReadOnlySpan<double> errors)
+    {
+        foreach (double error in errors)
+        {
+            Add(error);
+        }
+    }
+
     /// <summary>Adds the error of the next step.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public void Add(double error)
     {
         if (Count < ExactSteps)

@@ -16,6 +16,8 @@ internal sealed class LaneCommands
     private readonly double _step;
     private readonly double _fall;
     private readonly SyncProbe _probe;
+    private readonly MicrostepTable _table;
+    private readonly double _teeth;
     private PhaseCommand _command;
     private int _cursor;
     private long _index;
@@ -36,7 +38,9 @@ internal sealed class LaneCommands
         _probe = new SyncProbe(probe ? 1.0 : 0.0, plan.SlewSeconds);
         var events = plan.Crossings(drive.ChangeoverRadiansPerSecond).Select(m => new DriveEvent(m.TimeSeconds, 1.0, m.Above)).ToList();
         events.Add(new DriveEvent(_fall, 1.0, events.FindLast(e => e.TimeSeconds <= _fall).FullStepping));
-        _command = new PhaseCommand(MicrostepTable.Of(drive.MicrostepsPerFullStep), model.Motor.RotorTeeth, 1.0, [.. events.OrderBy(e => e.TimeSeconds)]);
+        _table = MicrostepTable.Of(drive.MicrostepsPerFullStep);
+        _teeth = model.Motor.RotorTeeth;
+        _command = new PhaseCommand(_table, _teeth, 1.0, [.. events.OrderBy(e => e.TimeSeconds)]);
         _now = plan.Position(0.0);
     }
 
@@ -53,13 +57,16 @@ internal sealed class LaneCommands
         _step = stepSeconds;
         _fall = double.PositiveInfinity;
         _probe = new SyncProbe(1.0, double.PositiveInfinity);
-        _command = new PhaseCommand(MicrostepTable.Of(model.Drive.MicrostepsPerFullStep), model.Motor.RotorTeeth, 1.0, [new DriveEvent(0.0, 1.0, false), new DriveEvent(fullSteppingFrom, 1.0, true)]);
+        _table = MicrostepTable.Of(model.Drive.MicrostepsPerFullStep);
+        _teeth = model.Motor.RotorTeeth;
+        _command = new PhaseCommand(_table, _teeth, 1.0, [new DriveEvent(0.0, 1.0, false), new DriveEvent(fullSteppingFrom, 1.0, true)]);
         _now = plan.Position(0.0);
     }
 
     private LaneCommands(LaneCommands other)
     {
         (_plan, _stepsPerRadian, _step, _fall, _probe, _command) = (other._plan, other._stepsPerRadian, other._step, other._fall, other._probe, other._command);
+        (_table, _teeth) = (other._table, other._teeth);
         (_cursor, _index, _now, _before, _damped, _later, _ignoreFall) = (other._cursor, other._index, other._now, other._before, other._damped, other._later, other._ignoreFall);
     }
 
@@ -69,10 +76,17 @@ internal sealed class LaneCommands
     /// <summary>Planned shaft angle now, full steps.</summary>
     public double PlanFullSteps => _stepsPerRadian * _now;
 
+    /// <summary>Whether the sync probe is among them.</summary>
+    public bool Probes => _probe.AmplitudeNewtonMetres != 0.0;
+
     public bool FullStepping => _command.FullStepping;
 
     /// <summary>The last step given out, as plan angles.</summary>
-    public StepContext Last => new((_index - 1) * _step, _step, _before, _now);
+    public StepContext Last
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        get => new((_index - 1) * _step, _step, _before, _now);
+    }
 
     public LaneCommands Copy() => new(this);
 
@@ -114,14 +128,42 @@ internal sealed class LaneCommands
         return new LaneStepKind(split, before, Level(), _damped || command.Probe != 0.0);
     }
 
-    /// <summary>Whether every further command is the same.</summary>
-    public bool Constant
+    /// <summary>Whether every command from a time on is the same.</summary>
+    public bool IsConstant(double seconds) => _plan.RestsFrom(seconds) && seconds > _fall;
+
+    /// <summary>Start of the next piece of the plan, s.</summary>
+    public double PieceEndSeconds => _plan.Piece(_cursor).End;
+
+    /// <summary>When mode or current change next, s.</summary>
+    public double EventSeconds => _command.NextSeconds;
+
+    /// <summary>Rows of the drive's table of microsteps.</summary>
+    public MicrostepRow[] Microsteps => _table.Rows;
+
+    /// <summary>Goes on to a later step, where neither the piece of the plan nor mode nor current have changed since.</summary>
+    public void GoTo(long index)
     {
-        get
+        _index = index;
+        _now = _plan.Position(index * _step, ref _cursor);
+    }
+
+    /// <summary>What the commands follow from until something changes.</summary>
+    public LanePlan Plan(in LaneParameters p)
+    {
+        LaneLevels levels = p.Levels;
+        return new LanePlan
         {
-            double now = _index * _step;
-            return _plan.RestsFrom(now) && now > _fall;
-        }
+            Piece = LaneRows.Piece(_plan.Piece(_cursor)),
+            StepsPerRadian = _stepsPerRadian,
+            Teeth = _teeth,
+            FullStepping = FullStepping ? 1.0 : 0.0,
+            Level = levels.Of(Level()),
+            CellsPerRadian = _table.CellsPerRadian,
+            Cells = _table.Rows.Length,
+            PerCell = 1.0 / _table.Rows.Length,
+            ProbeEnd = Probes ? _probe.EndSeconds : double.NegativeInfinity,
+            Damped = _damped ? 1.0 : 0.0,
+        };
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

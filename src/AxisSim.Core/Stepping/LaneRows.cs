@@ -188,6 +188,16 @@ internal static class LaneRows
             setup.Axis(axis).Motor.ThermalResistanceKelvinPerWatt > 0.0);
     }
 
+    /// <summary>A piece of a plan as a row.</summary>
+    public static LanePiece Piece(in PlanPiece piece) => new()
+    {
+        Start = piece.Start,
+        Position = piece.Position,
+        Velocity = piece.Velocity,
+        HalfAcceleration = piece.HalfAcceleration,
+        SixthJerk = piece.SixthJerk,
+    };
+
     /// <summary>Whether all that is integrated is a finite number.</summary>
     [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveInlining)]
     public static bool IsFinite(in LaneState s) => double.IsFinite(

@@ -17,6 +17,32 @@ internal sealed class LaneSkies(MountSetup setup, MountAxis axis, MovePlan plan)
     private Moment _last = new(double.NaN, 0.0, 0.0, 0.0, 0.0);
     private readonly WindTorque _wind = new(setup.Disturbances);
 
+    /// <summary>What the sky at a time follows from, and until when it does, s.</summary>
+    public LaneOther Other(double seconds, out double untilSeconds)
+    {
+        ref readonly PlanPiece piece = ref _other.Piece(_other.PieceAt(seconds));
+        untilSeconds = piece.End;
+        return new LaneOther { Piece = LaneRows.Piece(piece), SlewEnd = _slewEnd };
+    }
+
+    /// <summary>What the first block begins with, as the end of a block before.</summary>
+    public LaneSky Start(in LaneTerms terms)
+    {
+        if (!terms.Outside && !terms.Inertia)
+        {
+            return default;
+        }
+
+        Moment start = At(0.0);
+        return new LaneSky { ToSin = start.Sin, ToCos = start.Cos, ToRateSquare = start.RateSquare, ToWind = start.Wind };
+    }
+
+    /// <summary>What makes the wind.</summary>
+    public Disturbances Disturbances => setup.Disturbances;
+
+    /// <summary>Torque of the wind at a time, N m.</summary>
+    public double Wind(double seconds) => _wind.At(seconds);
+
     public LaneSkies Copy() => (LaneSkies)MemberwiseClone();
 
     /// <summary>Whether nothing changes from a time on.</summary>

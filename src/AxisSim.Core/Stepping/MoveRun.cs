@@ -122,7 +122,11 @@ internal sealed class MoveRun
     public double TwistRadians => WormAxisRadians + PeriodicErrorRadians - AxisRadians - _state.Slip;
 
     /// <summary>Payload less periodic error, rad.</summary>
-    public double PointingRadians => LaneBlock.Pointing(ref _state, ref _p, _stepsOfBlock, _shaft, _features.Payload);
+    public double PointingRadians
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        get => LaneBlock.Pointing(ref _state, ref _p, _stepsOfBlock, _shaft, _features.Payload);
+    }
 
     /// <summary>Copper loss over the axis' own slew so far (by blocks of steps) as it would be at 20 degrees Celsius, J; 0 where heating is left out.</summary>
     public double SlewColdJoules => _state.SlewColdJoules;
@@ -143,8 +147,11 @@ internal sealed class MoveRun
     public double MeshTorque => _state.MeshTorque;
 
     /// <summary>Readings of the last step.</summary>
-    public MotorReading Reading =>
-        new(_state.MeanA, _state.MeanB, _state.Electrical, _state.Copper, _state.Stored, _state.Volts, _state.SupplyAmperes, _state.Limited > 0.0);
+    public MotorReading Reading
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        get => new(_state.MeanA, _state.MeanB, _state.Electrical, _state.Copper, _state.Stored, _state.Volts, _state.SupplyAmperes, _state.Limited > 0.0);
+    }
 
     /// <summary>Periodic error and its slope at a time within the present block and a worm angle (rad at the axis).</summary>
     public (double Error, double Slope) PeriodicErrorAt(double seconds, double wormAxisRadians)

@@ -87,7 +87,7 @@ internal sealed class SteadyTeam
             }
 
             _engine.Commands(_block, _parts, _kinds, withParts: true);
-            _engine.Plan(_commands.PlanFullSteps);
+            _engine.End(_commands.PlanFullSteps);
             _engine.Block(Vectors, _kinds, job, _signs, []);
             if (_signs.AsSpan(0, Vectors).Contains(LaneSign.Attention))
             {

@@ -1,3 +1,4 @@
+using AxisSim.Core.Drives;
 using AxisSim.Core.Stepping.Jobs;
 
 namespace AxisSim.Core.Stepping.Lanes;
@@ -25,14 +26,31 @@ internal interface ILaneEngine
     /// <summary>Sets the sky of the block for all lanes.</summary>
     void Sky(in LaneSky sky);
 
-    /// <summary>Sets it for one lane.</summary>
+    /// <summary>Sets it for one lane: what it holds for the end is what the next block of <see cref="Skies"/> begins with.</summary>
     void Sky(int lane, in LaneSky sky);
 
-    /// <summary>Sets the planned angle at the end of the block, electrical rad, for all lanes.</summary>
-    void Plan(double electricalRadians);
+    /// <summary>Sets what the sky of a lane follows from.</summary>
+    void Other(int lane, in LaneOther other);
+
+    /// <summary>Takes the skies of vectors on by a block.</summary>
+    /// <param name="vectors">Vectors in use.</param>
+    /// <param name="terms">Slow terms.</param>
+    /// <param name="from">Start of the block, s.</param>
+    /// <param name="to">Its end, s.</param>
+    /// <param name="winds">Torque of the wind at its end, N m: one for all, or one for each lane.</param>
+    void Skies(int vectors, in LaneTerms terms, double from, double to, ReadOnlySpan<double> winds);
+
+    /// <summary>Sets the planned angle at the end of the block, full steps, for all lanes.</summary>
+    void End(double fullSteps);
 
     /// <summary>Sets it for one lane.</summary>
-    void Plan(int lane, double electricalRadians);
+    void End(int lane, double fullSteps);
+
+    /// <summary>Sets what a lane follows from now on, with its table of microsteps.</summary>
+    void Plan(int lane, in LanePlan plan, MicrostepRow[] table);
+
+    /// <summary>Sets the commands of a block, and the planned angle at its end, for the lanes of one vector by their plans; for blocks in which these stay as they are.</summary>
+    void Drive(int vector, in LaneTimes times, Span<LaneStepKind> kinds);
 
     /// <summary>Steps all vectors through a block.</summary>
     /// <param name="vectors">Vectors in use.</param>

@@ -84,17 +84,28 @@ internal static class LaneBlock
         state.Reach = p.SupplyVolts * state.StepConductance;
     }
 
+    /// <summary>Step over the time constant of the windings.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static V Circuit(ref LaneState state, ref LaneParameters p) => p.StepSeconds * state.Resistance / p.Inductance;
+
     /// <summary>Sets the decays over both parts of a step in which the command changes.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public static void Parts(V split, ref LaneParts parts, ref LaneState state, ref LaneParameters p)
+    public static void Parts(V split, ref LaneParts parts, ref LaneState state, ref LaneParameters p) => Parts(split, ref parts, Circuit(ref state, ref p), p.RegulatorRate);
+
+    /// <summary>The same of lanes from several vectors.</summary>
+    /// <param name="split">End of the first part as a share of the step.</param>
+    /// <param name="parts">Takes the decays.</param>
+    /// <param name="circuit">Step over the time constant of the windings.</param>
+    /// <param name="regulator">Step over that of the regulator.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static void Parts(V split, ref LaneParts parts, V circuit, V regulator)
     {
-        V x = p.StepSeconds * state.Resistance / p.Inductance;
         V first = split;
         V second = Op.Create(1.0) - first;
-        (parts.FirstRegulator, parts.FirstRegulatorShare) = Decay(first * p.RegulatorRate);
-        (parts.FirstWinding, parts.FirstWindingShare) = Decay(first * x);
-        (parts.SecondRegulator, parts.SecondRegulatorShare) = Decay(second * p.RegulatorRate);
-        (parts.SecondWinding, parts.SecondWindingShare) = Decay(second * x);
+        (parts.FirstRegulator, parts.FirstRegulatorShare) = Decay(first * regulator);
+        (parts.FirstWinding, parts.FirstWindingShare) = Decay(first * circuit);
+        (parts.SecondRegulator, parts.SecondRegulatorShare) = Decay(second * regulator);
+        (parts.SecondWinding, parts.SecondWindingShare) = Decay(second * circuit);
     }
 
     /// <summary>Angle of the payload less the periodic error, at the end of the last step, rad.</summary>

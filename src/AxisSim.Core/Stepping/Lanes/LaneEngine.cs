@@ -10,7 +10,7 @@ namespace AxisSim.Core.Stepping.Lanes;
 internal sealed class LaneEngine : ILaneEngine
 {
     private const int BlockSteps = LaneLimits.BlockSteps;
-    private static readonly int Numbers = Unsafe.SizeOf<V>() / sizeof(double);
+    private static int Numbers => Unsafe.SizeOf<V>() / sizeof(double);
 
     private const int Together = 6;
 
@@ -20,7 +20,12 @@ internal sealed class LaneEngine : ILaneEngine
     private readonly Column<LaneCommand> _commands;
     private readonly Column<LaneParts> _parts;
     private readonly Column<LaneSky> _skies;
-    private readonly Column<V> _plans;
+    private readonly Column<V> _ends;
+    private readonly Column<LanePlan> _plans;
+    private readonly Drives.MicrostepRow[][] _tables;
+    private readonly Column<LaneOther> _others;
+    private readonly Column<LaneSplits> _splitsOfBlock = new(1);
+    private readonly Column<LaneMicrostep> _moments = new(BlockSteps + 1);
 
     public LaneEngine(int vectors)
     {
@@ -29,7 +34,10 @@ internal sealed class LaneEngine : ILaneEngine
         _commands = new Column<LaneCommand>(vectors * BlockSteps);
         _parts = new Column<LaneParts>(vectors * BlockSteps);
         _skies = new Column<LaneSky>(vectors);
-        _plans = new Column<V>(vectors);
+        _ends = new Column<V>(vectors);
+        _plans = new Column<LanePlan>(vectors);
+        _others = new Column<LaneOther>(vectors);
+        _tables = new Drives.MicrostepRow[vectors * Numbers][];
     }
 
     public int Width => Numbers;
@@ -57,6 +65,10 @@ internal sealed class LaneEngine : ILaneEngine
     {
         Copy(ref _states[from / Numbers], from % Numbers, ref _states[to / Numbers], to % Numbers);
         Copy(ref _parameters[from / Numbers], from % Numbers, ref _parameters[to / Numbers], to % Numbers);
+        Copy(ref _plans[from / Numbers], from % Numbers, ref _plans[to / Numbers], to % Numbers);
+        Copy(ref _others[from / Numbers], from % Numbers, ref _others[to / Numbers], to % Numbers);
+        Copy(ref _skies[from / Numbers], from % Numbers, ref _skies[to / Numbers], to % Numbers);
+        _tables[to] = _tables[from];
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
@@ -81,9 +93,31 @@ internal sealed class LaneEngine : ILaneEngine
 
     public void Sky(int lane, in AxisSim.Core.Stepping.Lanes.LaneSky sky) => Scatter(sky, ref _skies[lane / Numbers], lane % Numbers);
 
-    public void Plan(double electricalRadians) => _plans[0] = Op.Create(electricalRadians);
+    public void Other(int lane, in AxisSim.Core.Stepping.Lanes.LaneOther other) => Scatter(other, ref _others[lane / Numbers], lane % Numbers);
 
-    public void Plan(int lane, double electricalRadians) => Row(ref _plans[lane / Numbers])[lane % Numbers] = electricalRadians;
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    public void Skies(int vectors, in LaneTerms terms, double from, double to, ReadOnlySpan<double> winds)
+    {
+        for (int i = 0; i < vectors; i++)
+        {
+            V wind = winds.Length == 1 ? Op.Create(winds[0]) : MemoryMarshal.Read<V>(MemoryMarshal.AsBytes(winds.Slice(i * Numbers, Numbers)));
+            _others[i].Advance(ref _skies[i], terms, from, to, wind);
+        }
+    }
+
+    public void End(double fullSteps) => _ends[0] = Op.Create(fullSteps);
+
+    public void End(int lane, double fullSteps) => Row(ref _ends[lane / Numbers])[lane % Numbers] = fullSteps;
+
+    public void Plan(int lane, in AxisSim.Core.Stepping.Lanes.LanePlan plan, Drives.MicrostepRow[] table)
+    {
+        Scatter(plan, ref _plans[lane / Numbers], lane % Numbers);
+        _tables[lane] = table;
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    public void Drive(int vector, in LaneTimes times, Span<LaneStepKind> kinds) =>
+        _ends[vector] = LaneDrive.Fill(ref _plans[vector], _tables.AsSpan(vector * Numbers, Numbers), times, ref _moments[0], ref _commands[vector * BlockSteps], kinds);
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Block(int vectors, ReadOnlySpan<LaneStepKind> kinds, in LaneJob job, Span<LaneSign> signs, Span<double> record)
@@ -104,17 +138,19 @@ internal sealed class LaneEngine : ILaneEngine
             ref LaneState state = ref _states[i];
             ref LaneParameters p = ref _parameters[i];
             LaneBlock.Begin(ref state, ref p, ref _skies[job.Shared ? 0 : i], job.Terms, job.Features.Shaft);
-            for (int k = 0; job.OwnParts && k < BlockSteps; k++)
+            if (!job.Shared)
             {
-                if (kinds[(i * stride) + k].Split)
-                {
-                    LaneBlock.Parts(_commands[(i * stride) + k].Split, ref _parts[(i * BlockSteps) + k], ref state, ref p);
-                }
+                _splitsOfBlock[0].Take(kinds.Slice(i * BlockSteps, BlockSteps), ref _commands[i * BlockSteps], ref state, ref p, ref _parts[0], i);
+            }
+            else if (job.OwnParts)
+            {
+                OwnParts(kinds, i);
             }
 
             _before[i - first] = (state.Rotor, state.Axis, state.CurrentA, state.CurrentB);
         }
 
+        _splitsOfBlock[0].GiveOut(ref _parts[0]);
         int partsStride = job.OwnParts ? BlockSteps : 0;
         int atOnce = record.IsEmpty ? BlockSteps : 1;
         for (int k = 0; k < BlockSteps; k += atOnce)
@@ -139,9 +175,22 @@ internal sealed class LaneEngine : ILaneEngine
             (V rotor, V axis, V currentA, V currentB) = _before[i - first];
             bool same = Op.EqualsAll(rotor, state.Rotor) && Op.EqualsAll(axis, state.Axis) && Op.EqualsAll(currentA, state.CurrentA) && Op.EqualsAll(currentB, state.CurrentB)
                 && Op.EqualsAll(Op.Create(0.0), state.RotorSpeed) && Op.EqualsAll(Op.Create(0.0), state.AxisSpeed);
-            V lag = Op.FusedMultiplyAdd(Op.Create(-0.5), state.RotorSpeed, state.Rotor) - _plans[job.Shared ? 0 : i];
+            V lag = Op.FusedMultiplyAdd(Op.Create(-0.5), state.RotorSpeed, state.Rotor) - _ends[job.Shared ? 0 : i];
             bool well = Op.LessThanOrEqualAll(Op.Abs(lag), Op.Create(LaneLimits.LostFullSteps)) && Op.EqualsAll(state.Slip, Op.Create(0.0));
             signs[i] = !well ? LaneSign.Attention : same ? LaneSign.Rests : LaneSign.None;
+        }
+    }
+
+    /// <summary>Decays of the steps that are split, where all lanes have the same steps but not the same circuit.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private void OwnParts(ReadOnlySpan<LaneStepKind> kinds, int vector)
+    {
+        for (int k = 0; k < BlockSteps; k++)
+        {
+            if (kinds[k].Split)
+            {
+                LaneBlock.Parts(_commands[k].Split, ref _parts[(vector * BlockSteps) + k], ref _states[vector], ref _parameters[vector]);
+            }
         }
     }
 

@@ -37,59 +37,75 @@ internal static class LaneStep<TShaft, TPayload, TPower, TPose>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static void Run(ref LaneState states, ref LaneParameters parameters, ref LaneCommand commands, ref LaneStepKind kinds, int stride, ref LaneParts allParts, int partsStride, int vectors, int first, int end)
     {
-        if (stride == 0)
+        // Steps and vectors that follow each other in kind are taken together; with shared commands all vectors are of one kind.
+        for (int k = first; k < end;)
         {
-            // Commands are shared, and so are the kinds of the steps: those that follow each other in kind are taken together.
-            for (int k = first; k < end;)
+            LaneStepKind kind = Unsafe.Add(ref kinds, k);
+            int alike = Alike(ref Unsafe.Add(ref kinds, k), stride, vectors, kind);
+            int next = k + 1;
+            if (alike == vectors)
             {
-                LaneStepKind kind = Unsafe.Add(ref kinds, k);
-                int next = k + 1;
-                while (next < end && Unsafe.Add(ref kinds, next) == kind)
+                while (next < end && Alike(ref Unsafe.Add(ref kinds, next), stride, vectors, kind) == vectors)
                 {
                     next++;
                 }
-
-                Some(ref states, ref parameters, ref commands, ref allParts, partsStride, kind, vectors, k, next);
-                k = next;
             }
 
-            return;
-        }
-
-        for (int k = first; k < end; k++)
-        {
-            for (int i = 0; i < vectors; i++)
+            Some(ref states, ref parameters, ref commands, stride, ref allParts, partsStride, kind, alike, k, next);
+            for (int i = alike; i < vectors; i += alike)
             {
+                kind = Unsafe.Add(ref kinds, k + (i * stride));
+                alike = Alike(ref Unsafe.Add(ref kinds, k + (i * stride)), stride, vectors - i, kind);
                 Some(
-                    ref Unsafe.Add(ref states, i), ref Unsafe.Add(ref parameters, i), ref Unsafe.Add(ref commands, i * stride), ref Unsafe.Add(ref allParts, i * partsStride), partsStride,
-                    Unsafe.Add(ref kinds, k + (i * stride)), 1, k, k + 1);
+                    ref Unsafe.Add(ref states, i), ref Unsafe.Add(ref parameters, i), ref Unsafe.Add(ref commands, i * stride), stride, ref Unsafe.Add(ref allParts, i * partsStride), partsStride,
+                    kind, alike, k, next);
             }
+
+            k = next;
         }
+    }
+
+    /// <summary>How many vectors, from the first on, have steps of one kind.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static int Alike(ref LaneStepKind kinds, int stride, int vectors, LaneStepKind kind)
+    {
+        if (stride == 0)
+        {
+            return kinds == kind ? vectors : 0;
+        }
+
+        int alike = 0;
+        while (alike < vectors && Unsafe.Add(ref kinds, alike * stride) == kind)
+        {
+            alike++;
+        }
+
+        return alike;
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static void Some(ref LaneState states, ref LaneParameters parameters, ref LaneCommand commands, ref LaneParts parts, int partsStride, LaneStepKind kind, int vectors, int first, int end)
+    private static void Some(ref LaneState states, ref LaneParameters parameters, ref LaneCommand commands, int stride, ref LaneParts parts, int partsStride, LaneStepKind kind, int vectors, int first, int end)
     {
         if (!kind.Split)
         {
-            Vectors<Without, Without>(ref states, ref parameters, ref commands, ref parts, partsStride, kind.FirstLevel, kind.SecondLevel, kind.Pushed, vectors, first, end);
+            Vectors<Without, Without>(ref states, ref parameters, ref commands, stride, ref parts, partsStride, kind.FirstLevel, kind.SecondLevel, kind.Pushed, vectors, first, end);
         }
         else if (!kind.Mixed)
         {
-            Vectors<With, Without>(ref states, ref parameters, ref commands, ref parts, partsStride, kind.FirstLevel, kind.SecondLevel, kind.Pushed, vectors, first, end);
+            Vectors<With, Without>(ref states, ref parameters, ref commands, stride, ref parts, partsStride, kind.FirstLevel, kind.SecondLevel, kind.Pushed, vectors, first, end);
         }
         else
         {
-            Vectors<With, With>(ref states, ref parameters, ref commands, ref parts, partsStride, kind.FirstLevel, kind.SecondLevel, kind.Pushed, vectors, first, end);
+            Vectors<With, With>(ref states, ref parameters, ref commands, stride, ref parts, partsStride, kind.FirstLevel, kind.SecondLevel, kind.Pushed, vectors, first, end);
         }
     }
 
-    /// <summary>Some steps of one kind, of vectors that share their commands.</summary>
+    /// <summary>Some steps of one kind.</summary>
     /// <typeparam name="TSplit">Whether the command changes inside the step.</typeparam>
     /// <typeparam name="TMixed">Whether it does so in some lanes only.</typeparam>
     [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
     private static void Vectors<TSplit, TMixed>(
-        ref LaneState states, ref LaneParameters parameters, ref LaneCommand commands, ref LaneParts allParts, int partsStride, LaneLevel firstLevel, LaneLevel secondLevel, bool pushed, int vectors, int first, int end)
+        ref LaneState states, ref LaneParameters parameters, ref LaneCommand commands, int stride, ref LaneParts allParts, int partsStride, LaneLevel firstLevel, LaneLevel secondLevel, bool pushed, int vectors, int first, int end)
         where TSplit : struct, ISwitch
         where TMixed : struct, ISwitch
     {
@@ -102,7 +118,7 @@ internal static class LaneStep<TShaft, TPayload, TPower, TPose>
 
             ref LaneState s = ref Unsafe.Add(ref states, i);
             ref LaneParameters p = ref Unsafe.Add(ref parameters, i);
-            ref LaneCommand command = ref Unsafe.Add(ref commands, k);
+            ref LaneCommand command = ref Unsafe.Add(ref commands, k + (i * stride));
             V rotor = s.Rotor;
             V speed = s.RotorMidSpeed;
             LaneMath.SinCosOfQuarters(rotor, out V sin, out V cos);

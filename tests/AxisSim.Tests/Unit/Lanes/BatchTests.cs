@@ -170,7 +170,8 @@ public sealed class BatchTests
         return cases;
     }
 
-    private static BatchResult Single(BatchCase item)
+    /// <summary>What a run by itself says of a case.</summary>
+    internal static BatchResult Single(BatchCase item)
     {
         var plan = new MovePlan(item.Setup);
         var run = new MoveRun(item.Setup, item.Axis, plan, StepChoice.DefaultSeconds);

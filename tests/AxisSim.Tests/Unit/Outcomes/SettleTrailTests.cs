@@ -90,7 +90,19 @@ public sealed class SettleTrailTests
         {
             // A decay over a fifth of the record, with a slow drift and noise that never grows.
             errors[i] = (Math.Exp(-5.0 * i / (0.2 * count)) * Math.Cos(0.02 * i)) + (1e-3 * i / count) + (1e-4 * random.NextDouble());
-            trail.Add(errors[i]);
+            if (i % 3 == 0)
+            {
+                trail.Add(errors[i]);
+            }
+            else if (i % 3 == 2)
+            {
+                trail.Add(errors.AsSpan(i - 1, 2));
+            }
+        }
+
+        if (count % 3 == 2)
+        {
+            trail.Add(errors[^1]);
         }
 
         ReadOnlySpan<double> last = errors.AsSpan(Math.Max(0, count - (int)Math.Ceiling(RestSeconds / Step)));
