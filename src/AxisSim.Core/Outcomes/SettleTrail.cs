@@ -68,9 +68,31 @@ internal sealed class SettleTrail
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Add(ReadOnlySpan<double> errors)
     {
+        if (Count + errors.Length > ExactSteps)
+        {
+            foreach (double error in errors)
+            {
+                Add(error);
+            }
+
+            return;
+        }
+
+        _exact.AddRange(errors);
+        Count += errors.Length;
+        (double least, double greatest) = (_least, _greatest);
         foreach (double error in errors)
         {
-            Add(error);
+            (least, greatest) = (Math.Min(least, error), Math.Max(greatest, error));
+        }
+
+        (_least, _greatest) = (least, greatest);
+        while (!errors.IsEmpty)
+        {
+            ReadOnlySpan<double> some = errors[..Math.Min(errors.Length, _recent.Length - _recentAt)];
+            some.CopyTo(_recent.AsSpan(_recentAt));
+            _recentAt = _recentAt + some.Length == _recent.Length ? 0 : _recentAt + some.Length;
+            errors = errors[some.Length..];
         }
     }
 
