@@ -35,7 +35,7 @@ public sealed record MoveAnswers(LoadFactor? LoadFactor, GreatestRate Rates, Dia
         });
         RateSearch rates = RateSearch.Of(setup, axis);
         ValueSearch load = LoadFactors.Search(fromBelow: false);
-        var rate = new EdgeQuestion(rates.Line, place => [new BatchCase(setup.WithSlewRate(axis, rates.Rate(place)), axis)]);
+        var rate = new EdgeQuestion(rates.Line, place => [new BatchCase(rates.At(setup, axis, place), axis)]);
         EdgeFinder.Find(ask, arrives ? [rate, load.Question(factor => [new BatchCase(setup.Loaded(axis, factor), axis)])] : [rate]);
         LoadFactor? factor = arrives ? LoadFactors.Result(load) : null;
         Cures? lifts = factor is { IsThin: true } ? CureStudy.Find(ask, setup, axis, clutch: false, LoadFactor.Usual, pairs: false) : null;

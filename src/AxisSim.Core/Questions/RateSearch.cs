@@ -61,6 +61,9 @@ internal sealed class RateSearch
     /// <summary>Rate of a place, rad/s.</summary>
     public double Rate(int place) => place * resolution;
 
+    /// <summary>A setup at the rate of a place, with the ramp time of the search: that is kept at every rate, in a file that gives an acceleration too.</summary>
+    public MountSetup At(MountSetup setup, MountAxis axis, int place) => setup.WithRampTime(axis, ramp).WithSlewRate(axis, Rate(place));
+
     /// <summary>What was found.</summary>
     public GreatestRate Result()
     {

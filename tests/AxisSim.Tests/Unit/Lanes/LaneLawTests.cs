@@ -31,7 +31,7 @@ public sealed class LaneLawTests
         { "nominal", MountAxis.Polar, 4.0 },
         { "nominal-opposing", MountAxis.Polar, 4.0 },
         { "two-stage-newtonian", MountAxis.Polar, 0.3 },
-        { "two-stage-newtonian", MountAxis.Declination, 0.28 },
+        { "two-stage-newtonian", MountAxis.Declination, 0.2 },
     };
 
     [Theory]

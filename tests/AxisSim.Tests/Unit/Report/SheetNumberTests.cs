@@ -82,11 +82,19 @@ public sealed class SheetNumberTests
 
             sheet.Check("Gearing", "Backlash at the axis", "arcsec", i, backlash / (2.0 * Math.PI) * ArcsecondsPerTurn);
             sheet.Check("Gearing", "Worm period, sidereal", "s", i, SiderealDay * model.Train.Worm.Starts / model.Train.Worm.WheelTeeth);
-            AxisOutcome again = MoveStudy.Run(scenario.Setup, axis, new MoveOptions()).Outcome;
+            AxisResult run = MoveStudy.Run(scenario.Setup, axis, new MoveOptions());
+            AxisOutcome again = run.Outcome;
             sheet.Check("Prediction", "Least torque margin", "%", i, 100.0 * again.Margin.Value);
             Assert.Equal(
                 again.LoadFactor is not { } factor ? "none: it fails" : (factor.AtLeast ? "at least " : "") + Say.Number(factor.Value),
                 sheet.Text("Prediction", "Load factor", "", i));
+
+            // The other direction of the edge: no shipped move meets a failing band below its rate.
+            Assert.DoesNotContain(run.Rates!.FailingBands, band => band.ToRadiansPerSecond < model.Motion.SlewRateRadiansPerSecond);
+            string reach = Say.Number(Units.Degrees(run.Rates.RateRadiansPerSecond), 4);
+            Assert.Equal(
+                again.LoadFactor is null ? reach + " only" : (run.Rates.Cap is null ? "" : "at least ") + reach,
+                sheet.Text("Prediction", "Arrives up to a slew rate of", "deg/s", i));
             sheet.Check("Supply", "Voltage", "V", i, model.Drive.SupplyVolts);
             sheet.Check("Supply", "Current to provide, at least", "A", i, again.Power.PeakSupplyAmperes);
         }
