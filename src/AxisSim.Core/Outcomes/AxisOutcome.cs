@@ -57,8 +57,11 @@ public sealed record TorqueMargin(double Value, double TimeSeconds, double Neede
     /// <summary>Whether the axis is shaken at the slew rate, by its periodic error near a resonance, so that the margin does not decide.</summary>
     public bool ShakesAtRate { get; init; }
 
-    /// <summary>Whether the margin decides: above 0.1 the move keeps step, below -0.1 it does not.</summary>
-    public bool Decides => Band is null && !ShakesAtRate;
+    /// <summary>Share of the torque by which a margin may be off: within it only the simulation of the move decides.</summary>
+    public const double Undecided = 0.1;
+
+    /// <summary>Whether the margin tells what the move does: above <see cref="Undecided"/> it keeps step, below minus that it does not.</summary>
+    public bool Decides => Band is null && !ShakesAtRate && Math.Abs(Value) > Undecided;
 }
 
 /// <summary>Greatest common factor on inertia, imbalance and friction at which the simulated move still arrives.</summary>

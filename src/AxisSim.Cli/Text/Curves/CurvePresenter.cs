@@ -13,7 +13,7 @@ internal static class CurvePresenter
     {
         foreach (CurveReport report in reports)
         {
-            page.Verdict(Verdict(report), CurveStudy.LeastMargin(report.Curves) is { Value: > 0.0, Band: null });
+            page.Verdict(Verdict(report), CurveStudy.LeastMargin(report.Curves) is { Value: > TorqueMargin.Undecided, Decides: true });
         }
 
         foreach (CurveReport report in reports)
@@ -62,6 +62,16 @@ internal static class CurvePresenter
         if (margin.Band is { } band)
         {
             return $"{axis}: IT MAY LOSE STEP OR NOT: between {Say.Number(Units.Rpm(band.FromRadiansPerSecond))} and {Units.Speed(band.ToRadiansPerSecond)} the motor may lose step {(band.LeastNewtonMetres > 0.0 ? $"already at {Units.ShaftTorque(band.LeastNewtonMetres)}" : "even without a load")}. At its hardest moment the move needs {numbers}, of {Units.ShaftTorque(margin.AvailableNewtonMetres)} that are sure.";
+        }
+
+        if (margin.ShakesAtRate)
+        {
+            return $"{axis}: IT MAY LOSE STEP OR NOT: at the slew rate the axis is shaken near one of its resonances (by the periodic error, as a rule), and the swing decides; axissim simulate tells. At its hardest moment the move needs {numbers}, of {Units.ShaftTorque(margin.AvailableNewtonMetres)}.";
+        }
+
+        if (Math.Abs(margin.Value) <= TorqueMargin.Undecided)
+        {
+            return $"{axis}: ON THE EDGE: at its hardest moment the move needs {numbers}, of {Units.ShaftTorque(margin.AvailableNewtonMetres)} simulated pull-out torque. So near the edge the simulation of the move decides: axissim simulate.";
         }
 
         return margin.Value > 0.0

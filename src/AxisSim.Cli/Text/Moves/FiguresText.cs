@@ -57,7 +57,7 @@ internal static class FiguresText
     }
 
     private static string Margin(TorqueMargin margin) =>
-        $"{(margin.Value >= 0.0 ? Units.Percent(margin.Value) : double.IsFinite(margin.Value) ? $"none, {Units.Percent(-margin.Value)} short," : "none")} at {Units.Time(margin.TimeSeconds)}: {Units.ShaftTorque(margin.NeededNewtonMetres)} needed of {Units.ShaftTorque(margin.AvailableNewtonMetres)} pull-out torque at {Units.Speed(Math.Abs(margin.MotorSpeedRadiansPerSecond))}{(margin.Band is { } band ? $"; between {Say.Number(Units.Rpm(band.FromRadiansPerSecond))} and {Units.Speed(band.ToRadiansPerSecond)} it may lose step or not" : string.Empty)}";
+        $"{(margin.Value >= 0.0 ? Units.Percent(margin.Value) : double.IsFinite(margin.Value) ? $"none, {Units.Percent(-margin.Value)} short," : "none")} at {Units.Time(margin.TimeSeconds)}: {Units.ShaftTorque(margin.NeededNewtonMetres)} needed of {Units.ShaftTorque(margin.AvailableNewtonMetres)} pull-out torque at {Units.Speed(Math.Abs(margin.MotorSpeedRadiansPerSecond))}{(margin.Band is { } band ? $"; between {Say.Number(Units.Rpm(band.FromRadiansPerSecond))} and {Units.Speed(band.ToRadiansPerSecond)} it may lose step or not" : margin.ShakesAtRate ? "; shaken near a resonance, so that it does not decide" : Math.Abs(margin.Value) <= TorqueMargin.Undecided ? "; within 10 % it does not decide" : string.Empty)}";
 
     private static string Factor(LoadFactor factor) => factor.AtLeast
         ? $"at least {Say.Number(factor.Value)}: with inertia, imbalance and friction times {Say.Number(factor.Value)} it still arrives"

@@ -21,7 +21,7 @@ public sealed class PullOutAgainstMovesTests
     private const double Microstepped = 0.01;
     private const double FullStepped = 0.03;
 
-    private const double SureMargin = 0.1;
+    private const double SureMargin = TorqueMargin.Undecided;
     private const double HoldSeconds = 3.0;
     private const double GrowthSeconds = 12.0;
     private const int Levels = 9;
