@@ -90,7 +90,7 @@ internal sealed class PlannedTorques
         }
 
         int below = (int)Math.Max(0.0, place);
-        return double.Lerp(_need[below], _need[below + 1], Math.Max(0.0, place) - below);
+        return Line(_need[below], _need[below + 1], Math.Max(0.0, place) - below);
     }
 
     private double Between(double[] torques, double speed)
@@ -103,6 +103,9 @@ internal sealed class PlannedTorques
         }
 
         double share = (speed - _speeds[after - 1]) / (_speeds[after] - _speeds[after - 1]);
-        return double.Lerp(torques[after - 1], torques[after], share);
+        return Line(torques[after - 1], torques[after], share);
     }
+
+    /// <summary>A point of a line that rises or falls throughout, to the last bit: a level one stays level.</summary>
+    private static double Line(double from, double to, double share) => from + (share * (to - from));
 }

@@ -15,7 +15,9 @@ internal static class SeededMounts
 {
     public static MountSetup Of(int seed)
     {
-        var random = new Random(seed);
+        // Neighbouring seeds of this generator begin alike; far ones do not.
+        var random = new Random(unchecked((int)(seed * 2654435761L)) & int.MaxValue);
+        random.Next();
         double Even(double low, double high) => low + ((high - low) * random.NextDouble());
         double Log(double low, double high) => low * Math.Pow(high / low, random.NextDouble());
         bool OneIn(int many) => random.Next(many) == 0;
