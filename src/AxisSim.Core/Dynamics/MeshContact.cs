@@ -17,9 +17,12 @@ internal readonly record struct MeshContact(double Stiffness, double Damping, do
         twist > HalfBacklash ? twist - HalfBacklash : twist < -HalfBacklash ? twist + HalfBacklash : 0.0;
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public double Torque(double twist, double twistRate)
+    public double Torque(double twist, double twistRate) => Damped(Stiffness * DeadZone(twist), twistRate);
+
+    /// <summary>Torque of the spring with that of the damper, N m; also of a spring with another law.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public double Damped(double spring, double twistRate)
     {
-        double spring = Stiffness * DeadZone(twist);
         double limit = HalfBacklash > 0.0 ? Math.Abs(spring) : double.PositiveInfinity;
         double damping = Math.Min(Math.Max(Damping * twistRate, -limit), limit);
         return spring + damping;

@@ -33,10 +33,6 @@ internal readonly record struct SmoothRange(double Least, double Mean, double Gr
         return all;
     }
 
-    /// <summary>Ranges of two functions that are found together, over the numbers from first to last.</summary>
-    public static (SmoothRange One, SmoothRange Other) Of(long first, long last, Func<long, (double One, double Other)> function) =>
-        Of(first, function(first), last, function(last), function);
-
     private static (SmoothRange One, SmoothRange Other) Of(long first, (double One, double Other) a, long last, (double One, double Other) b, Func<long, (double One, double Other)> function)
     {
         if (last - first <= 1)

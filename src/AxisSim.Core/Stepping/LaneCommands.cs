@@ -28,21 +28,8 @@ internal sealed class LaneCommands
     private bool _ignoreFall;
 
     public LaneCommands(AxisModel model, MotorPlan plan, bool probe, double stepSeconds)
-    {
-        ChopperDrive drive = model.Drive;
+        : this(model, plan, stepSeconds, Fall(model, plan), new SyncProbe(probe ? 1.0 : 0.0, plan.SlewSeconds), Events(model, plan)) =>
         _damped = model.DampingNewtonMetreSecondsPerRadian != 0.0;
-        _plan = plan;
-        _stepsPerRadian = LaneRows.StepsPerRadian(model.Motor);
-        _step = stepSeconds;
-        _fall = plan.SlewSeconds + drive.CurrentFallDelaySeconds;
-        _probe = new SyncProbe(probe ? 1.0 : 0.0, plan.SlewSeconds);
-        var events = plan.Crossings(drive.ChangeoverRadiansPerSecond).Select(m => new DriveEvent(m.TimeSeconds, 1.0, m.Above)).ToList();
-        events.Add(new DriveEvent(_fall, 1.0, events.FindLast(e => e.TimeSeconds <= _fall).FullStepping));
-        _table = MicrostepTable.Of(drive.MicrostepsPerFullStep);
-        _teeth = model.Motor.RotorTeeth;
-        _command = new PhaseCommand(_table, _teeth, 1.0, [.. events.OrderBy(e => e.TimeSeconds)]);
-        _now = plan.Position(0.0);
-    }
 
     /// <summary>Commands at the slew current with the sync probe that neither end nor fall.</summary>
     /// <param name="model">The axis.</param>
@@ -50,16 +37,25 @@ internal sealed class LaneCommands
     /// <param name="fullSteppingFrom">Time up to which the drive microsteps and from which it full-steps, s.</param>
     /// <param name="stepSeconds">Step, s.</param>
     public LaneCommands(AxisModel model, MotorPlan plan, double fullSteppingFrom, double stepSeconds)
-    {
+        : this(
+            model,
+            plan,
+            stepSeconds,
+            double.PositiveInfinity,
+            new SyncProbe(1.0, double.PositiveInfinity),
+            [new DriveEvent(0.0, 1.0, false), new DriveEvent(fullSteppingFrom, 1.0, true)]) =>
         _damped = true;
+
+    private LaneCommands(AxisModel model, MotorPlan plan, double stepSeconds, double fallSeconds, SyncProbe probe, DriveEvent[] events)
+    {
         _plan = plan;
         _stepsPerRadian = LaneRows.StepsPerRadian(model.Motor);
         _step = stepSeconds;
-        _fall = double.PositiveInfinity;
-        _probe = new SyncProbe(1.0, double.PositiveInfinity);
+        _fall = fallSeconds;
+        _probe = probe;
         _table = MicrostepTable.Of(model.Drive.MicrostepsPerFullStep);
         _teeth = model.Motor.RotorTeeth;
-        _command = new PhaseCommand(_table, _teeth, 1.0, [new DriveEvent(0.0, 1.0, false), new DriveEvent(fullSteppingFrom, 1.0, true)]);
+        _command = new PhaseCommand(_table, _teeth, 1.0, events);
         _now = plan.Position(0.0);
     }
 
@@ -167,5 +163,15 @@ internal sealed class LaneCommands
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static double Fall(AxisModel model, MotorPlan plan) => plan.SlewSeconds + model.Drive.CurrentFallDelaySeconds;
+
+    private static DriveEvent[] Events(AxisModel model, MotorPlan plan)
+    {
+        double fall = Fall(model, plan);
+        var events = plan.Crossings(model.Drive.ChangeoverRadiansPerSecond).Select(m => new DriveEvent(m.TimeSeconds, 1.0, m.Above)).ToList();
+        events.Add(new DriveEvent(fall, 1.0, events.FindLast(e => e.TimeSeconds <= fall).FullStepping));
+        return [.. events.OrderBy(e => e.TimeSeconds)];
+    }
+
     private LaneLevel Level() => (_later ? LaneLevel.LaterMicrostepping : LaneLevel.SlewMicrostepping) + (_command.FullStepping ? 1 : 0);
 }

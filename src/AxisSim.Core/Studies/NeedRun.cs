@@ -106,9 +106,8 @@ internal sealed class NeedRun
         double torque = model.Motor.TorqueConstantNewtonMetresPerAmpere * model.Drive.SlewCurrentAmperes;
         double field = model.Motor.RotorTeeth * torque * _ratio * _ratio;
         double soft = felt > 0.0 ? SoftFromShare * torque * _ratio / felt : double.PositiveInfinity;
-        MeshContact firm = InSeries(FirstSlope * field, model.DampingNewtonMetreSecondsPerRadian * _ratio * _ratio, felt);
-        MeshContact yielding = InSeries(SecondSlope * field, model.DampingNewtonMetreSecondsPerRadian * _ratio * _ratio, felt);
-        return new Yielding(firm, yielding, soft);
+        double damping = model.DampingNewtonMetreSecondsPerRadian * _ratio * _ratio;
+        return new Yielding(InSeries(FirstSlope * field, damping, felt), InSeries(SecondSlope * field, damping, felt), soft);
     }
 
     private MeshContact InSeries(double field, double damping, double felt)
@@ -214,8 +213,7 @@ internal sealed class NeedRun
             }
 
             double spring = Math.CopySign(SoftFrom + (Soft.Stiffness * (elastic - firm)), twist);
-            double limit = Soft.HalfBacklash > 0.0 ? Math.Abs(spring) : double.PositiveInfinity;
-            return spring + Math.Clamp(Soft.Damping * twistRate, -limit, limit);
+            return Soft.Damped(spring, twistRate);
         }
     }
 

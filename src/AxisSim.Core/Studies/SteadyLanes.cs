@@ -85,7 +85,7 @@ internal sealed class SteadyLanes
         (_fullStepping, _speed) = (fullStepping, speed);
         _p = AxisAssembly.Parameters(bare, axis);
         AxisModel asked = _model with { Drive = _model.Drive with { ChangeoverRadiansPerSecond = fullStepping ? 0.0 : double.PositiveInfinity } };
-        StepChoice choice = StepChoice.For(StepChoice.DefaultSeconds, asked, _p, SteadyPlan(0.0, speed));
+        StepChoice choice = StepChoice.For(StepChoice.DefaultSeconds, asked, _p, SteadyPlan(speed));
         Workable = choice.Workable;
         _step = choice.StepSeconds;
         _row = LaneRows.Parameters(bare, axis, _p, _step);
@@ -127,7 +127,7 @@ internal sealed class SteadyLanes
     private double Drag => _p.AxisCoulomb + (_p.AxisViscous * _speed / _model.Train.TotalRatio);
 
     /// <summary>Plan of a shaft that turns at a steady speed without end.</summary>
-    public static MotorPlan SteadyPlan(double startRadians, double speed) => new(startRadians, MotionProfile.Trapezoid(0.0, 1.0, 1.0), speed, 1.0);
+    private static MotorPlan SteadyPlan(double speed) => new(0.0, MotionProfile.Trapezoid(0.0, 1.0, 1.0), speed, 1.0);
 
     /// <summary>Which of some loads keep sync.</summary>
     /// <param name="loads">Loads.</param>
@@ -138,7 +138,7 @@ internal sealed class SteadyLanes
         double calm = (20.0 / _swing) + (5.0 * _model.Motor.InductanceHenries / _model.Motor.ResistanceOhms);
         double settled = calm + (6.0 / (LightShare * _swing));
         double growth = Math.Max(Math.Clamp(GrowthFullSteps * _model.Motor.FullStepRadians / _speed, LeastGrowthSeconds, GreatestGrowthSeconds), FollowSeconds);
-        var team = new SteadyTeam(_features, _step, loads.Count, new LaneCommands(_model, SteadyPlan(0.0, _speed), _fullStepping ? calm : double.PositiveInfinity, _step), _row);
+        var team = new SteadyTeam(_features, _step, loads.Count, new LaneCommands(_model, SteadyPlan(_speed), _fullStepping ? calm : double.PositiveInfinity, _step), _row);
         LaneParameters strong = Damped(StrongShare);
         strong.Levels.Of(LaneLevel.SlewMicrostepping) *= _fullStepping ? PullOutLaw.SquareWaveFundamental * _model.Drive.FullStepCurrentFraction : 1.0;
         for (int i = 0; i < loads.Count; i++)

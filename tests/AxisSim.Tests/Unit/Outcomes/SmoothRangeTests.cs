@@ -24,8 +24,8 @@ public sealed class SmoothRangeTests
                 2 => (0.01 * k) + (k < g.at ? 0.0 : g.up),
                 _ => g.up * k,
             };
-            AssertSame(Value, SmoothRange.Of(0, Last, k => (Value(k), -Value(k))).One);
-            SmoothRange mirrored = SmoothRange.Of(0, Last, k => (0.0, -Value(k))).Other;
+            AssertSame(Value, SmoothRange.Of(0, Last, Last, k => (Value(k), -Value(k))).One);
+            SmoothRange mirrored = SmoothRange.Of(0, Last, Last, k => (0.0, -Value(k))).Other;
             AssertSame(k => -Value(k), mirrored);
         });
 
@@ -33,7 +33,7 @@ public sealed class SmoothRangeTests
     public void A_smooth_function_is_asked_at_its_ends_and_its_middle_only()
     {
         int asked = 0;
-        SmoothRange range = SmoothRange.Of(1000, 1000 + Last, k =>
+        SmoothRange range = SmoothRange.Of(1000, 1000 + Last, Last, k =>
         {
             asked++;
             return (Math.Exp(1e-6 * k), 3.0);
@@ -45,10 +45,10 @@ public sealed class SmoothRangeTests
     }
 
     [Fact]
-    public void One_number_alone_is_its_own_range() => Assert.Equal(new SmoothRange(2.0, 2.0, 2.0), SmoothRange.Of(7, 7, _ => (2.0, 0.0)).One);
+    public void One_number_alone_is_its_own_range() => Assert.Equal(new SmoothRange(2.0, 2.0, 2.0), SmoothRange.Of(7, 7, Last, _ => (2.0, 0.0)).One);
 
     [Fact]
-    public void What_is_not_a_number_ends_the_search() => Assert.True(double.IsNaN(SmoothRange.Of(0, Last, _ => (double.NaN, double.PositiveInfinity)).One.Least));
+    public void What_is_not_a_number_ends_the_search() => Assert.True(double.IsNaN(SmoothRange.Of(0, Last, Last, _ => (double.NaN, double.PositiveInfinity)).One.Least));
 
     private static void AssertSame(Func<long, double> value, SmoothRange range)
     {
