@@ -1,11 +1,11 @@
-using AxisSim.Cli.Text.Recommend;
 using AxisSim.Cli.Text;
+using AxisSim.Cli.Text.Recommend;
 using AxisSim.Core.Batches;
 using AxisSim.Core.Envelopes;
 using AxisSim.Core.Questions;
 using AxisSim.Core.Recommendations;
 using AxisSim.Core.Sky;
-using AxisSim.Tests.Unit.Recommendations;
+using AxisSim.Tests.Unit.Core.Recommendations;
 
 namespace AxisSim.Tests.Golden;
 

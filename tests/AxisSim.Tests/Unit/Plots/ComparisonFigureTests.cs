@@ -1,7 +1,8 @@
 using System.Text;
 using AxisSim.Core.Comparisons;
 using AxisSim.Plots;
-using AxisSim.Tests.Unit.Comparisons;
+using AxisSim.Tests.Invented;
+using AxisSim.Tests.Unit.Core.Comparisons;
 
 namespace AxisSim.Tests.Unit.Plots;
 

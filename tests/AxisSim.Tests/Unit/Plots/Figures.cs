@@ -1,6 +1,7 @@
 using AxisSim.Core.Outcomes;
 using AxisSim.Plots;
-using AxisSim.Tests.Unit.Comparisons;
+using AxisSim.Tests.Invented;
+using AxisSim.Tests.Unit.Core.Comparisons;
 using SkiaSharp;
 
 namespace AxisSim.Tests.Unit.Plots;

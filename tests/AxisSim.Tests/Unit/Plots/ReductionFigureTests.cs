@@ -1,9 +1,10 @@
 using System.Text;
 using AxisSim.Core.Questions;
 using AxisSim.Core.Reductions;
+using AxisSim.Plots;
 using AxisSim.Plots.Drawing;
 using AxisSim.Plots.Reductions;
-using AxisSim.Plots;
+using AxisSim.Tests.Invented;
 
 namespace AxisSim.Tests.Unit.Plots;
 
