@@ -2,6 +2,7 @@ using System.Diagnostics;
 using System.Runtime.InteropServices;
 using System.Text;
 using AxisSim.Cli;
+using AxisSim.Cli.Hosting;
 
 namespace AxisSim.Tests.EndToEnd;
 

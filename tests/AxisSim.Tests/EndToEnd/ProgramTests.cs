@@ -1,5 +1,6 @@
 using System.Text.Json;
 using AxisSim.Cli;
+using AxisSim.Cli.Hosting;
 using AxisSim.Cli.Output;
 using AxisSim.Cli.Text.Moves;
 using AxisSim.Core.Outcomes;

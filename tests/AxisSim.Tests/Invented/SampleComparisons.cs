@@ -9,7 +9,7 @@ using AxisSim.Core.Outcomes;
 using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 using AxisSim.Files.Scenarios;
-using AxisSim.Plots;
+using AxisSim.Plots.Pictures;
 using AxisSim.Tests.Unit.Core.Comparisons;
 
 namespace AxisSim.Tests.Invented;

@@ -1,4 +1,4 @@
-using AxisSim.Plots;
+using AxisSim.Plots.Pictures;
 
 namespace AxisSim.Tests.Invented;
 

@@ -3,7 +3,7 @@ using AxisSim.Core.Outcomes;
 using AxisSim.Core.Questions;
 using AxisSim.Core.Reductions;
 using AxisSim.Core.Studies;
-using AxisSim.Plots;
+using AxisSim.Plots.Pictures;
 
 namespace AxisSim.Tests.Invented;
 

@@ -1,6 +1,8 @@
 using System.Text;
 using AxisSim.Core.Comparisons;
 using AxisSim.Plots;
+using AxisSim.Plots.Drawing;
+using AxisSim.Plots.Pictures;
 using AxisSim.Tests.Invented;
 using AxisSim.Tests.Unit.Core.Comparisons;
 

@@ -1,5 +1,6 @@
 using AxisSim.Core.Outcomes;
 using AxisSim.Plots;
+using AxisSim.Plots.Drawing;
 using AxisSim.Tests.Invented;
 using AxisSim.Tests.Unit.Core.Comparisons;
 using SkiaSharp;

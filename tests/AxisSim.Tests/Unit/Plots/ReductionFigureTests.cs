@@ -3,6 +3,7 @@ using AxisSim.Core.Questions;
 using AxisSim.Core.Reductions;
 using AxisSim.Plots;
 using AxisSim.Plots.Drawing;
+using AxisSim.Plots.Pictures;
 using AxisSim.Plots.Reductions;
 using AxisSim.Tests.Invented;
 

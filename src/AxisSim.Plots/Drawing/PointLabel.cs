@@ -1,8 +1,7 @@
-using AxisSim.Plots.Drawing;
 using OxyPlot;
 using OxyPlot.Annotations;
 
-namespace AxisSim.Plots.Maps;
+namespace AxisSim.Plots.Drawing;
 
 /// <summary>A label beside a marked point, on paper and within the plot, wrapped when it is long.</summary>
 internal sealed class PointLabel : Annotation

@@ -1,6 +1,6 @@
 using AxisSim.Core.Batches;
 
-namespace AxisSim.Plots;
+namespace AxisSim.Plots.Pictures;
 
 /// <summary>What a cell of a map shows. The first six are those of <see cref="BatchEnd"/>.</summary>
 public enum MapCell

@@ -13,7 +13,7 @@ using AxisSim.Core.Stepping.Lanes;
 namespace AxisSim.Core.Stepping;
 
 /// <summary>Turns a setup into the constants and the start state of a lane.</summary>
-internal static class LaneRows
+internal static class LaneSetup
 {
     public static LaneParameters Parameters(MountSetup setup, MountAxis axis, AxisParameters p, double h)
     {
@@ -28,7 +28,7 @@ internal static class LaneRows
         double probe = setup.Disturbances.SyncProbe ? SyncProbe.HoldingTorqueShare * motor.HoldingTorqueNewtonMetres : 0.0;
         double regulator = h / drive.RegulatorSeconds;
         double regulatorDecay = LaneMath.Exp(-regulator);
-        var row = new LaneParameters
+        var lane = new LaneParameters
         {
             TorqueKick = km * kick,
             DetentKick = 4.0 * motor.DetentTorqueNewtonMetres * kick,
@@ -52,86 +52,86 @@ internal static class LaneRows
             EmfConstant = km / (steps * h),
             RegulatorRate = regulator,
         };
-        row.Levels.Of(LaneLevel.SlewMicrostepping) = drive.SlewCurrentAmperes;
-        row.Levels.Of(LaneLevel.SlewFullStepping) = drive.SlewCurrentAmperes * drive.FullStepCurrentFraction;
-        row.Levels.Of(LaneLevel.LaterMicrostepping) = later;
-        row.Levels.Of(LaneLevel.LaterFullStepping) = later * drive.FullStepCurrentFraction;
-        row.Levels.Of(LaneLevel.Unity) = 1.0;
-        Gears(ref row, p, kick, h);
-        Supply(ref row, setup, model, h);
-        Payload(ref row, model, p, h);
-        Error(ref row, model.Train.Worm);
-        Load(ref row, setup, axis);
-        return row;
+        lane.Levels.Of(LaneLevel.SlewMicrostepping) = drive.SlewCurrentAmperes;
+        lane.Levels.Of(LaneLevel.SlewFullStepping) = drive.SlewCurrentAmperes * drive.FullStepCurrentFraction;
+        lane.Levels.Of(LaneLevel.LaterMicrostepping) = later;
+        lane.Levels.Of(LaneLevel.LaterFullStepping) = later * drive.FullStepCurrentFraction;
+        lane.Levels.Of(LaneLevel.Unity) = 1.0;
+        Gears(ref lane, p, kick, h);
+        Supply(ref lane, setup, model, h);
+        Payload(ref lane, model, p, h);
+        Error(ref lane, model.Train.Worm);
+        Load(ref lane, setup, axis);
+        return lane;
     }
 
     /// <summary>Full steps of the rotor per rad.</summary>
     public static double StepsPerRadian(StepperMotor motor) => motor.RotorTeeth / (0.5 * Math.PI);
 
-    private static void Gears(ref LaneParameters row, AxisParameters p, double kick, double h)
+    private static void Gears(ref LaneParameters lane, AxisParameters p, double kick, double h)
     {
         double even = 0.5 * (p.Loss.Driving + p.Loss.BackDriving);
         double odd = 0.5 * (p.Loss.Driving - p.Loss.BackDriving);
         if (p.ShaftInertia <= 0.0)
         {
-            row.WormPerNode = 1.0 / (p.WormRatio * row.StepsPerRadian);
-            row.NodeKick = kick / p.WormRatio;
-            row.MeshFrictionKick = even * row.NodeKick;
-            row.MeshFrictionOdd = odd * row.NodeKick;
+            lane.WormPerNode = 1.0 / (p.WormRatio * lane.StepsPerRadian);
+            lane.NodeKick = kick / p.WormRatio;
+            lane.MeshFrictionKick = even * lane.NodeKick;
+            lane.MeshFrictionOdd = odd * lane.NodeKick;
             return;
         }
 
         double shaftKick = h * h / p.ShaftInertia;
-        row.WormPerNode = 1.0 / p.WormRatio;
-        row.ShaftPerRotor = 1.0 / (p.StageRatio * row.StepsPerRadian);
-        row.StageStiffness = p.StageMesh.Stiffness;
-        row.StageDamping = p.StageMesh.Damping / h;
-        row.StageHalfBacklash = p.StageMesh.HalfBacklash;
-        row.StageFree = p.StageMesh.HalfBacklash > 0.0 ? 0.0 : double.PositiveInfinity;
-        row.StageKick = kick / p.StageRatio;
-        row.StageFrictionKick = 0.5 * (p.StageLoss.Driving + p.StageLoss.BackDriving) * row.StageKick;
-        row.StageFrictionOdd = 0.5 * (p.StageLoss.Driving - p.StageLoss.BackDriving) * row.StageKick;
-        row.ShaftKick = shaftKick;
-        row.ShaftFrictionKick = even * shaftKick / p.WormRatio;
-        row.ShaftFrictionOdd = odd * shaftKick / p.WormRatio;
+        lane.WormPerNode = 1.0 / p.WormRatio;
+        lane.ShaftPerRotor = 1.0 / (p.StageRatio * lane.StepsPerRadian);
+        lane.StageStiffness = p.StageMesh.Stiffness;
+        lane.StageDamping = p.StageMesh.Damping / h;
+        lane.StageHalfBacklash = p.StageMesh.HalfBacklash;
+        lane.StageFree = p.StageMesh.HalfBacklash > 0.0 ? 0.0 : double.PositiveInfinity;
+        lane.StageKick = kick / p.StageRatio;
+        lane.StageFrictionKick = 0.5 * (p.StageLoss.Driving + p.StageLoss.BackDriving) * lane.StageKick;
+        lane.StageFrictionOdd = 0.5 * (p.StageLoss.Driving - p.StageLoss.BackDriving) * lane.StageKick;
+        lane.ShaftKick = shaftKick;
+        lane.ShaftFrictionKick = even * shaftKick / p.WormRatio;
+        lane.ShaftFrictionOdd = odd * shaftKick / p.WormRatio;
     }
 
-    private static void Supply(ref LaneParameters row, MountSetup setup, AxisModel model, double h)
+    private static void Supply(ref LaneParameters lane, MountSetup setup, AxisModel model, double h)
     {
         StepperMotor motor = model.Motor;
         ChopperDrive drive = model.Drive;
-        row.Inductance = motor.InductanceHenries;
-        row.ColdResistance = motor.ResistanceOhms;
-        row.StepSeconds = h;
-        row.StepsPerSecond = 1.0 / h;
-        row.SupplyVolts = drive.SupplyVolts;
-        row.PerSupplyVolt = 1.0 / drive.SupplyVolts;
-        row.SupplyResistance = drive.SupplyResistanceOhms;
-        row.BusPerStep = h / drive.BusCapacitanceFarads;
-        row.StepPerBus = drive.BusCapacitanceFarads / h;
-        row.BusDecay = drive.SupplyResistanceOhms > 0.0 ? LaneMath.Exp(-row.BusPerStep / drive.SupplyResistanceOhms) : 0.0;
-        row.BrakeLimit = drive.BrakeLimitVolts;
-        row.ThermalResistance = motor.ThermalResistanceKelvinPerWatt;
-        row.ThermalDecay = LaneMath.Exp(-MoveRun.BlockSteps * h / motor.ThermalTimeConstantSeconds);
-        row.Ambient = setup.Disturbances.AmbientCelsius;
-        row.ResistanceGrowth = row.ThermalResistance > 0.0 ? Winding.CopperPerKelvin : 0.0;
+        lane.Inductance = motor.InductanceHenries;
+        lane.ColdResistance = motor.ResistanceOhms;
+        lane.StepSeconds = h;
+        lane.StepsPerSecond = 1.0 / h;
+        lane.SupplyVolts = drive.SupplyVolts;
+        lane.PerSupplyVolt = 1.0 / drive.SupplyVolts;
+        lane.SupplyResistance = drive.SupplyResistanceOhms;
+        lane.BusPerStep = h / drive.BusCapacitanceFarads;
+        lane.StepPerBus = drive.BusCapacitanceFarads / h;
+        lane.BusDecay = drive.SupplyResistanceOhms > 0.0 ? LaneMath.Exp(-lane.BusPerStep / drive.SupplyResistanceOhms) : 0.0;
+        lane.BrakeLimit = drive.BrakeLimitVolts;
+        lane.ThermalResistance = motor.ThermalResistanceKelvinPerWatt;
+        lane.ThermalDecay = LaneMath.Exp(-MoveRun.BlockSteps * h / motor.ThermalTimeConstantSeconds);
+        lane.Ambient = setup.Disturbances.AmbientCelsius;
+        lane.ResistanceGrowth = lane.ThermalResistance > 0.0 ? Winding.CopperPerKelvin : 0.0;
     }
 
-    private static void Payload(ref LaneParameters row, AxisModel model, AxisParameters p, double h)
+    private static void Payload(ref LaneParameters lane, AxisModel model, AxisParameters p, double h)
     {
-        row.PayloadKick = p.PayloadInertia > 0.0 ? h * h / p.PayloadInertia : 0.0;
-        row.PayloadStiffness = p.PayloadStiffness;
-        row.PayloadDamping = p.PayloadDamping / h;
-        row.PayloadShare = model.Flexible?.InertiaShare ?? 0.0;
+        lane.PayloadKick = p.PayloadInertia > 0.0 ? h * h / p.PayloadInertia : 0.0;
+        lane.PayloadStiffness = p.PayloadStiffness;
+        lane.PayloadDamping = p.PayloadDamping / h;
+        lane.PayloadShare = model.Flexible?.InertiaShare ?? 0.0;
     }
 
-    private static void Error(ref LaneParameters row, WormStage worm)
+    private static void Error(ref LaneParameters lane, WormStage worm)
     {
         PeriodicError error = worm.PeriodicError;
-        (row.ErrorFirst, row.ErrorFirstPhase) = (error.FirstAmplitudeRadians, error.FirstPhaseRadians);
-        (row.ErrorSecond, row.ErrorSecondPhase) = (error.SecondAmplitudeRadians, error.SecondPhaseRadians);
-        (row.ErrorRunout, row.ErrorRunoutPhase) = (error.RunoutAmplitudeRadians, error.RunoutPhaseRadians);
-        row.WormTurns = worm.Ratio;
+        (lane.ErrorFirst, lane.ErrorFirstPhase) = (error.FirstAmplitudeRadians, error.FirstPhaseRadians);
+        (lane.ErrorSecond, lane.ErrorSecondPhase) = (error.SecondAmplitudeRadians, error.SecondPhaseRadians);
+        (lane.ErrorRunout, lane.ErrorRunoutPhase) = (error.RunoutAmplitudeRadians, error.RunoutPhaseRadians);
+        lane.WormTurns = worm.Ratio;
     }
 
     /// <summary>Start state.</summary>
@@ -188,7 +188,7 @@ internal static class LaneRows
             setup.Axis(axis).Motor.ThermalResistanceKelvinPerWatt > 0.0);
     }
 
-    /// <summary>A piece of a plan as a row.</summary>
+    /// <summary>A piece of a plan as a lane has it.</summary>
     public static LanePiece Piece(in PlanPiece piece) => new()
     {
         Start = piece.Start,
@@ -208,23 +208,23 @@ internal static class LaneRows
         ? setup.Declination is not null && setup.Move.Start.DeclinationRadians != setup.Move.End.DeclinationRadians
         : (setup.Polar is not null && setup.Move.Start.PolarRadians != setup.Move.End.PolarRadians) || setup.Move.FollowUp == FollowUp.Sidereal;
 
-    private static void Load(ref LaneParameters row, MountSetup setup, MountAxis axis)
+    private static void Load(ref LaneParameters lane, MountSetup setup, MountAxis axis)
     {
         IReadOnlyList<double> j = setup.Load.PolarInertia;
         if (axis == MountAxis.Polar)
         {
             IReadOnlyList<double> k = setup.Load.PolarGravity;
-            (row.Gravity0, row.Gravity1, row.Gravity2) = (k[0], k[2], k[4]);
-            (row.Gravity3, row.Gravity4, row.Gravity5) = (k[1], k[3], k[5]);
+            (lane.Gravity0, lane.Gravity1, lane.Gravity2) = (k[0], k[2], k[4]);
+            (lane.Gravity3, lane.Gravity4, lane.Gravity5) = (k[1], k[3], k[5]);
             double start = setup.Load.Inertia(axis, setup.Move.Start.DeclinationRadians);
-            (row.Inertia0, row.Inertia1, row.Inertia2, row.Inertia3, row.Inertia4) = (j[0] / start, j[1] / start, j[2] / start, j[3] / start, j[4] / start);
+            (lane.Inertia0, lane.Inertia1, lane.Inertia2, lane.Inertia3, lane.Inertia4) = (j[0] / start, j[1] / start, j[2] / start, j[3] / start, j[4] / start);
             return;
         }
 
-        row.Inertia0 = 1.0;
+        lane.Inertia0 = 1.0;
         IReadOnlyList<double> q = setup.Load.DeclinationGravity;
-        (row.Gravity0, row.Gravity1, row.Gravity2) = (q[0], q[1], q[2]);
-        (row.Gravity3, row.Gravity4, row.Gravity5) = (q[3], q[4], q[5]);
-        (row.InertiaHalfSlope1, row.InertiaHalfSlope2, row.InertiaHalfSlope3, row.InertiaHalfSlope4) = (-0.5 * j[1], 0.5 * j[2], -j[3], j[4]);
+        (lane.Gravity0, lane.Gravity1, lane.Gravity2) = (q[0], q[1], q[2]);
+        (lane.Gravity3, lane.Gravity4, lane.Gravity5) = (q[3], q[4], q[5]);
+        (lane.InertiaHalfSlope1, lane.InertiaHalfSlope2, lane.InertiaHalfSlope3, lane.InertiaHalfSlope4) = (-0.5 * j[1], 0.5 * j[2], -j[3], j[4]);
     }
 }

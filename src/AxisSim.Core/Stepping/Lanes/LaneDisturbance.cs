@@ -4,8 +4,8 @@ using V = double;
 
 namespace AxisSim.Core.Stepping.Lanes;
 
-/// <summary>What comes from outside at both ends of a block: the other axis' angle and rate, and the wind; and how far the axis' own slew goes into it.</summary>
-internal struct LaneSky
+/// <summary>What disturbs an axis at both ends of a block: the other axis' angle and rate, and the wind; and how far its own slew goes into the block.</summary>
+internal struct LaneDisturbance
 {
     /// <summary>Cosine of the other axis' angle at the start of the block.</summary>
     public V FromCos;
@@ -26,9 +26,9 @@ internal struct LaneSky
     /// <summary>Share of the block that lies in the axis' own slew.</summary>
     public V Slewing;
 
-    /// <summary>The same sky over every lane.</summary>
+    /// <summary>The same in every lane.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public void Spread(in AxisSim.Core.Stepping.Lanes.LaneSky one)
+    public void Spread(in AxisSim.Core.Stepping.Lanes.LaneDisturbance one)
     {
         FromCos = Op.Create(one.FromCos);
         FromSin = Op.Create(one.FromSin);

@@ -1,4 +1,4 @@
-namespace AxisSim.Cli;
+namespace AxisSim.Cli.Hosting;
 
 /// <summary>What a command may use of the world: where to write, and when to stop.</summary>
 /// <param name="Out">Results.</param>

@@ -1,4 +1,4 @@
-namespace AxisSim.Plots;
+namespace AxisSim.Plots.Pictures;
 
 /// <summary>A point of an envelope.</summary>
 /// <param name="RampSeconds">Ramp time, s.</param>

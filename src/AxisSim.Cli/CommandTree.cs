@@ -8,7 +8,7 @@ using AxisSim.Files.Scenarios;
 namespace AxisSim.Cli;
 
 /// <summary>The tree of commands, and the way from arguments to one of them.</summary>
-internal static class CommandLine
+internal static class CommandTree
 {
     /// <summary>Parses and runs.</summary>
     public static int Invoke(string[] args, Host host)

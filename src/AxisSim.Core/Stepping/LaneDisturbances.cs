@@ -9,7 +9,7 @@ using AxisSim.Core.Stepping.Lanes;
 namespace AxisSim.Core.Stepping;
 
 /// <summary>The other axis' motion and the wind at the ends of a block.</summary>
-internal sealed class LaneSkies(MountSetup setup, MountAxis axis, MovePlan plan)
+internal sealed class LaneDisturbances(MountSetup setup, MountAxis axis, MovePlan plan)
 {
     private readonly MotorPlan _other = plan.At(axis == MountAxis.Polar ? MountAxis.Declination : MountAxis.Polar);
     private readonly double _slewEnd = plan.At(axis).SlewSeconds;
@@ -17,16 +17,16 @@ internal sealed class LaneSkies(MountSetup setup, MountAxis axis, MovePlan plan)
     private Moment _last = new(double.NaN, 0.0, 0.0, 0.0, 0.0);
     private readonly WindTorque _wind = new(setup.Disturbances);
 
-    /// <summary>What the sky at a time follows from, and until when it does, s.</summary>
-    public LaneOther Other(double seconds, out double untilSeconds)
+    /// <summary>What the disturbances at a time follow from, and until when they do, s.</summary>
+    public LaneOtherAxis OtherAxis(double seconds, out double untilSeconds)
     {
         ref readonly PlanPiece piece = ref _other.Piece(_other.PieceAt(seconds));
         untilSeconds = piece.End;
-        return new LaneOther { Piece = LaneRows.Piece(piece), SlewEnd = _slewEnd };
+        return new LaneOtherAxis { Piece = LaneSetup.Piece(piece), SlewEnd = _slewEnd };
     }
 
     /// <summary>What the first block begins with, as the end of a block before.</summary>
-    public LaneSky Start(in LaneTerms terms)
+    public LaneDisturbance Start(in LaneTerms terms)
     {
         if (!terms.Outside && !terms.Inertia)
         {
@@ -34,7 +34,7 @@ internal sealed class LaneSkies(MountSetup setup, MountAxis axis, MovePlan plan)
         }
 
         Moment start = At(0.0);
-        return new LaneSky { ToSin = start.Sin, ToCos = start.Cos, ToRateSquare = start.RateSquare, ToWind = start.Wind };
+        return new LaneDisturbance { ToSin = start.Sin, ToCos = start.Cos, ToRateSquare = start.RateSquare, ToWind = start.Wind };
     }
 
     /// <summary>What makes the wind.</summary>
@@ -43,28 +43,28 @@ internal sealed class LaneSkies(MountSetup setup, MountAxis axis, MovePlan plan)
     /// <summary>Torque of the wind at a time, N m.</summary>
     public double Wind(double seconds) => _wind.At(seconds);
 
-    public LaneSkies Copy() => (LaneSkies)MemberwiseClone();
+    public LaneDisturbances Copy() => (LaneDisturbances)MemberwiseClone();
 
     /// <summary>Whether nothing changes from a time on.</summary>
     [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveInlining)]
     public bool IsSteady(double seconds) => _other.RestsFrom(seconds) && _wind.IsSteady;
 
     [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveOptimization)]
-    public LaneSky Between(in LaneTerms terms, double fromSeconds, double toSeconds)
+    public LaneDisturbance Between(in LaneTerms terms, double fromSeconds, double toSeconds)
     {
-        LaneSky sky = default;
-        sky.Slewing = Math.Clamp((_slewEnd - fromSeconds) / (toSeconds - fromSeconds), 0.0, 1.0);
+        LaneDisturbance disturbance = default;
+        disturbance.Slewing = Math.Clamp((_slewEnd - fromSeconds) / (toSeconds - fromSeconds), 0.0, 1.0);
         if (!terms.Outside && !terms.Inertia)
         {
-            return sky;
+            return disturbance;
         }
 
         Moment from = _last.Seconds == fromSeconds ? _last : At(fromSeconds);
         Moment to = At(toSeconds);
-        (sky.FromSin, sky.FromCos, sky.FromRateSquare, sky.FromWind) = (from.Sin, from.Cos, from.RateSquare, from.Wind);
-        (sky.ToSin, sky.ToCos, sky.ToRateSquare, sky.ToWind) = (to.Sin, to.Cos, to.RateSquare, to.Wind);
+        (disturbance.FromSin, disturbance.FromCos, disturbance.FromRateSquare, disturbance.FromWind) = (from.Sin, from.Cos, from.RateSquare, from.Wind);
+        (disturbance.ToSin, disturbance.ToCos, disturbance.ToRateSquare, disturbance.ToWind) = (to.Sin, to.Cos, to.RateSquare, to.Wind);
         _last = to;
-        return sky;
+        return disturbance;
     }
 
     [System.Runtime.CompilerServices.MethodImpl(System.Runtime.CompilerServices.MethodImplOptions.AggressiveOptimization)]

@@ -1,6 +1,6 @@
 using OxyPlot;
 
-namespace AxisSim.Plots;
+namespace AxisSim.Plots.Drawing;
 
 /// <summary>A finished figure: its size and what is drawn on it. <see cref="FigureWriter"/> puts it into a file.</summary>
 public interface IFigure

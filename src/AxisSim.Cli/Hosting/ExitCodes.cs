@@ -1,4 +1,4 @@
-namespace AxisSim.Cli;
+namespace AxisSim.Cli.Hosting;
 
 /// <summary>The exit codes of all commands, in one place.</summary>
 internal static class ExitCodes

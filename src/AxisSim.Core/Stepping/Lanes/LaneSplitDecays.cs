@@ -5,7 +5,7 @@ using V = double;
 namespace AxisSim.Core.Stepping.Lanes;
 
 /// <summary>Decay of regulator and winding over both parts of a step in which the command changes, with their shares: see <see cref="PhaseLaw"/>.</summary>
-internal struct LaneParts
+internal struct LaneSplitDecays
 {
     /// <summary>Decay of the regulator over the first part, a share.</summary>
     public V FirstRegulator;
@@ -26,7 +26,7 @@ internal struct LaneParts
 
     /// <summary>The same in every lane.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public void Spread(in AxisSim.Core.Stepping.Lanes.LaneParts one)
+    public void Spread(in AxisSim.Core.Stepping.Lanes.LaneSplitDecays one)
     {
         FirstRegulator = Op.Create(one.FirstRegulator);
         FirstRegulatorShare = Op.Create(one.FirstRegulatorShare);

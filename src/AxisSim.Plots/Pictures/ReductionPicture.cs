@@ -1,6 +1,6 @@
 using AxisSim.Core.Reductions;
 
-namespace AxisSim.Plots;
+namespace AxisSim.Plots.Pictures;
 
 /// <summary>What the total reduction changes, ready to be drawn.</summary>
 public sealed record ReductionPicture

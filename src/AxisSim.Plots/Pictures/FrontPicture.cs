@@ -1,4 +1,4 @@
-namespace AxisSim.Plots;
+namespace AxisSim.Plots.Pictures;
 
 /// <summary>One point of a trade-off.</summary>
 /// <param name="SlewSeconds">Duration of the slew, s.</param>

@@ -6,13 +6,13 @@ using AxisSim.Core.Stepping.Lanes;
 
 namespace AxisSim.Core.Batches;
 
-/// <summary>Gives the lanes of a team, whose other axis may move in ways of their own, the sky of each block.</summary>
-internal sealed class OwnSkies
+/// <summary>Gives the lanes of a team, whose other axis may move in ways of their own, the disturbances of each block.</summary>
+internal sealed class OwnDisturbances
 {
     private readonly ILaneEngine _engine;
     private readonly LaneTerms _terms;
-    private readonly LaneSkies[] _skies;
-    private readonly LaneSkies[] _winds;
+    private readonly LaneDisturbances[] _disturbances;
+    private readonly LaneDisturbances[] _winds;
     private readonly int[] _windOfLane;
     private readonly double[] _torques;
     private double _until = double.NegativeInfinity;
@@ -20,33 +20,33 @@ internal sealed class OwnSkies
     /// <param name="engine">With the lanes in it.</param>
     /// <param name="cases">The case in each lane.</param>
     /// <param name="terms">Slow terms.</param>
-    public OwnSkies(ILaneEngine engine, LaneCase[] cases, in LaneTerms terms)
+    public OwnDisturbances(ILaneEngine engine, LaneCase[] cases, in LaneTerms terms)
     {
         (_engine, _terms) = (engine, terms);
-        _skies = [.. cases.Select(c => c.Skies())];
-        for (int lane = 0; lane < _skies.Length; lane++)
+        _disturbances = [.. cases.Select(c => c.Disturbances())];
+        for (int lane = 0; lane < _disturbances.Length; lane++)
         {
-            _engine.Sky(lane, _skies[lane].Start(terms));
+            _engine.Disturbance(lane, _disturbances[lane].Start(terms));
         }
 
         // Lanes in the same wind ask once.
         var different = new List<Disturbances>();
-        _windOfLane = new int[_skies.Length];
-        for (int lane = 0; lane < _skies.Length; lane++)
+        _windOfLane = new int[_disturbances.Length];
+        for (int lane = 0; lane < _disturbances.Length; lane++)
         {
-            int known = different.IndexOf(_skies[lane].Disturbances);
+            int known = different.IndexOf(_disturbances[lane].Disturbances);
             _windOfLane[lane] = known >= 0 ? known : different.Count;
             if (known < 0)
             {
-                different.Add(_skies[lane].Disturbances);
+                different.Add(_disturbances[lane].Disturbances);
             }
         }
 
-        _winds = [.. Enumerable.Range(0, different.Count).Select(i => _skies[Array.IndexOf(_windOfLane, i)])];
+        _winds = [.. Enumerable.Range(0, different.Count).Select(i => _disturbances[Array.IndexOf(_windOfLane, i)])];
         _torques = new double[different.Count == 1 ? 1 : (((cases.Length - 1) / engine.Width) + 1) * engine.Width];
     }
 
-    /// <summary>Sets the sky of a block.</summary>
+    /// <summary>Sets the disturbances of a block.</summary>
     /// <param name="from">Its start, s.</param>
     /// <param name="to">Its end, s.</param>
     /// <param name="lanes">Lanes in use.</param>
@@ -63,14 +63,14 @@ internal sealed class OwnSkies
             Winds(to, lanes);
         }
 
-        _engine.Skies(((lanes - 1) / _engine.Width) + 1, _terms, from, to, _torques);
+        _engine.Disturbances(((lanes - 1) / _engine.Width) + 1, _terms, from, to, _torques);
     }
 
     /// <summary>Whether nothing changes for a lane from a time on.</summary>
-    public bool IsSteady(int lane, double seconds) => _skies[lane].IsSteady(seconds);
+    public bool IsSteady(int lane, double seconds) => _disturbances[lane].IsSteady(seconds);
 
     /// <summary>A lane takes the place of another.</summary>
-    public void Copy(int from, int to) => (_skies[to], _windOfLane[to]) = (_skies[from], _windOfLane[from]);
+    public void Copy(int from, int to) => (_disturbances[to], _windOfLane[to]) = (_disturbances[from], _windOfLane[from]);
 
     /// <summary>Tells the engine what the lanes follow at a time; those that fill up the last vector follow the last.</summary>
     private void Tell(double seconds, int lanes)
@@ -79,8 +79,8 @@ internal sealed class OwnSkies
         int places = (((lanes - 1) / _engine.Width) + 1) * _engine.Width;
         for (int lane = 0; lane < places; lane++)
         {
-            LaneOther other = _skies[Math.Min(lane, lanes - 1)].Other(seconds, out double until);
-            _engine.Other(lane, other);
+            LaneOtherAxis other = _disturbances[Math.Min(lane, lanes - 1)].OtherAxis(seconds, out double until);
+            _engine.OtherAxis(lane, other);
             _until = Math.Min(_until, until);
         }
     }
