@@ -84,7 +84,7 @@ internal sealed class Floors
     /// <summary>Whether a folder may lean on another.</summary>
     public bool MayUse(string folder, string other) => folder == other || Floor(other) < Floor(folder);
 
-    private bool Holds(string folder, string space) => folder == Top ? space == _room : (space + ".").StartsWith($"{_room}.{folder}.", StringComparison.Ordinal);
+    private bool Holds(string folder, string space) => folder.Length == 0 ? space == _room : (space + ".").StartsWith($"{_room}.{folder}.", StringComparison.Ordinal);
 
     private int Floor(string folder) => Array.FindIndex(_floors, floor => floor.Contains(folder));
 }
