@@ -14,10 +14,10 @@ namespace AxisSim.Core.Studies;
 /// <summary>How an axis has come to its steady load.</summary>
 internal enum SteadyPast
 {
-    /// <summary>Quietly: from three quarters of the load, with nothing swinging.</summary>
+    /// <summary>Quietly: from just below the load, with nothing swinging.</summary>
     Calm,
 
-    /// <summary>From two fifths of the load, with the rotor swinging as a run-up through its resonance leaves it; what does not keep itself up dies out on the way as the axis' own damping lets it.</summary>
+    /// <summary>From nine tenths of the load, with the rotor swinging as a run-up through its resonance leaves it; what does not keep itself up dies out on the way as the axis' own damping lets it.</summary>
     Swinging,
 }
 
@@ -33,7 +33,7 @@ internal readonly record struct SteadyLoadCase(double ShaftNewtonMetres, SteadyP
 /// what is needed), the clutch holds, the windings stay at the ambient temperature.</para>
 /// <para>Each lane begins in the steady running that its load asks for, so there is no run-up. What is not known of that beforehand (the phase of the currents) dies out under
 /// strong damping of the rotor against its plan within some hundredths of a second; a full-stepping drive meanwhile commands a sine of the same running mean. Axis and mesh carry the whole load from
-/// the start; the rotor is helped to bear it, and the help fades. Then the load is held. At some speeds it matters what went before: the rotor has more than one steady way to run. So each load is tried
+/// the start; the rotor is helped to bear it, and the help fades while the axis follows, damped against its steady speed. Then the load is held. At some speeds it matters what went before: the rotor has more than one steady way to run. So each load is tried
 /// in both ways of <see cref="SteadyPast"/>; the calm one keeps light damping until its load is there.</para>
 /// </remarks>
 internal sealed class SteadyLanes
@@ -44,11 +44,26 @@ internal sealed class SteadyLanes
     /// <summary>Damping that is added next where the drive full-steps: little enough for the rotor to overshoot its steps as it will without.</summary>
     private const double LightShare = 0.1;
 
-    private const double CalmFrom = 0.75;
-    private const double SwingingFrom = 0.4;
+    private const double CalmFrom = 0.97;
+    private const double SwingingFrom = 0.9;
 
     /// <summary>Swing of the rotor's field that is left over, rad.</summary>
     private const double SwingRadians = 0.5;
+
+    /// <summary>Damping of the axis that is added until the load is there, as a share of critical: it follows the rotor without overshoot, but not late.</summary>
+    private const double AxisShare = 0.3;
+
+    /// <summary>A detent as fast as this many times the axis' own swing may still drive it: at its own frequency, or at twice that by softening and stiffening the field.</summary>
+    private const double DetentSwings = 3.0;
+
+    /// <summary>Swings of the axis in which that shows, times the damping ratio: about three time constants.</summary>
+    private const double BuildUpShare = 0.6;
+
+    private const double LeastBuildUpSwings = 6.0;
+    private const double GreatestBuildUpSwings = 40.0;
+
+    /// <summary>Swings of the axis in which it falls behind under a load that is a little too much.</summary>
+    private const double FallSwings = 5.0;
 
     private const double LeastGrowthSeconds = 0.06;
     private const double GreatestGrowthSeconds = 0.25;
@@ -56,9 +71,6 @@ internal sealed class SteadyLanes
 
     /// <summary>The load angle opens as the rotor takes over its load, and the axis has to follow: below this share of its load that moves nothing.</summary>
     private const double SmallShare = 0.003;
-
-    /// <summary>Else it is given so many swings of its own.</summary>
-    private const double FollowSwings = 1.0;
 
     /// <summary>Greatest decay by damping in a step that is added.</summary>
     private const double GreatestDecay = 0.3;
@@ -105,8 +117,34 @@ internal sealed class SteadyLanes
     /// <summary>Whether full steps follow each other more slowly than the rotor swings on its field.</summary>
     public bool SwingsBetweenSteps => _fullStepping && 2.0 * Math.PI * _speed / _model.Motor.FullStepRadians < _swing;
 
+    /// <summary>Time in which the detent, where it is slow enough to meet the axis' own swing or twice that, has driven this up, s; else 0.</summary>
+    public double BuildUpSeconds => 4.0 * _model.Motor.RotorTeeth * _speed < DetentSwings * AxisSwing 
+        ? Math.Clamp(BuildUpShare / Math.Min(_model.Train.DampingRatio, _model.Flexible?.DampingRatio ?? 1.0), LeastBuildUpSwings, GreatestBuildUpSwings) * SwingSeconds
+        : 0.0;
+
+    /// <summary>Time in which a load that is a little too much has the axis fall behind, s.</summary>
+    public double FallSeconds => FallSwings * SwingSeconds;
+
     /// <summary>Shaft torque that the axis' own bearings ask for, N m: the least load there is, unless something helps.</summary>
     public double OwnNewtonMetres => _loss.InputTorque(Drag / _model.Train.TotalRatio, 1.0);
+
+    /// <summary>Stiffness of mesh and field in series, N m/rad at the axis.</summary>
+    private double Stiffness
+    {
+        get
+        {
+            double n = _model.Train.TotalRatio;
+            double magnetic = _model.Motor.RotorTeeth * _model.Motor.TorqueConstantNewtonMetresPerAmpere * _model.Drive.SlewCurrentAmperes * n * n;
+            return 1.0 / ((1.0 / _p.Mesh.Stiffness) + (1.0 / magnetic));
+        }
+    }
+
+    /// <summary>Angular frequency of the axis on that, without a flexible payload, rad/s.</summary>
+    private double AxisSwing => Math.Sqrt(Stiffness / _p.AxisInertia);
+
+    /// <summary>Period of the slowest swing, of the whole axis on that or of a flexible payload on its own spring, s.</summary>
+    private double SwingSeconds =>
+        2.0 * Math.PI * Math.Sqrt(Math.Max((_p.AxisInertia + _p.PayloadInertia) / Stiffness, _p.PayloadInertia > 0.0 ? _p.PayloadInertia / _p.PayloadStiffness : 0.0));
 
     /// <summary>Time in which the axis follows the opening load angle, s; 0 where it hardly has to.</summary>
     private double FollowSeconds
@@ -114,12 +152,9 @@ internal sealed class SteadyLanes
         get
         {
             double n = _model.Train.TotalRatio;
-            double magnetic = _model.Motor.RotorTeeth * _model.Motor.TorqueConstantNewtonMetresPerAmpere * _model.Drive.SlewCurrentAmperes * n * n;
             double opened = _p.Mesh.Stiffness / (_model.Motor.RotorTeeth * n);
             double load = n * ClosedFormNewtonMetres / (1.0 + _loss.Driving);
-            double stiffness = 1.0 / ((1.0 / _p.Mesh.Stiffness) + (1.0 / magnetic));
-            double payload = _p.PayloadInertia > 0.0 ? _p.PayloadInertia / _p.PayloadStiffness : 0.0;
-            return opened < SmallShare * load ? 0.0 : FollowSwings * 2.0 * Math.PI * Math.Sqrt(Math.Max((_p.AxisInertia + _p.PayloadInertia) / stiffness, payload));
+            return opened < SmallShare * load ? 0.0 : SwingSeconds;
         }
     }
 
@@ -143,7 +178,8 @@ internal sealed class SteadyLanes
         strong.Levels.Of(LaneLevel.SlewMicrostepping) *= _fullStepping ? PullOutLaw.SquareWaveFundamental * _model.Drive.FullStepCurrentFraction : 1.0;
         for (int i = 0; i < loads.Count; i++)
         {
-            team.Put(i, Helped(strong, loads[i], 1.0, i), Start(loads[i]));
+            LaneState state = Start(loads[i]);
+            team.Put(i, Helped(strong, loads[i], 1.0, i, ref state), state);
         }
 
         team.Run(calm);
@@ -152,7 +188,7 @@ internal sealed class SteadyLanes
         team.Change((int i, ref LaneParameters row, ref LaneState state) =>
         {
             bool swings = loads[i].Past == SteadyPast.Swinging;
-            row = Helped(swings ? swinging : light, loads[i], 1.0, i);
+            row = Helped(swings ? swinging : light, loads[i], 1.0, i, ref state);
             double kick = swings ? _row.StepsPerRadian * SwingRadians / _model.Motor.RotorTeeth * _swing * _step : 0.0;
             state.RotorSpeed += kick;
             state.RotorMidSpeed += kick;
@@ -160,23 +196,29 @@ internal sealed class SteadyLanes
         team.Run(settled);
         for (int stair = 0; stair < Stairs.Length; stair++)
         {
-            team.Change((int i, ref LaneParameters row, ref LaneState state) => row = Helped(loads[i].Past == SteadyPast.Swinging ? swinging : light, loads[i], Stairs[stair], i));
+            team.Change((int i, ref LaneParameters row, ref LaneState state) => row = Helped(loads[i].Past == SteadyPast.Swinging ? swinging : light, loads[i], Stairs[stair], i, ref state));
             team.Run(settled + ((stair + 1) * growth / Stairs.Length));
         }
 
-        team.Change((int i, ref LaneParameters row, ref LaneState state) => row = Helped(_row, loads[i], 0.0, i));
+        team.Change((int i, ref LaneParameters row, ref LaneState state) => row = Helped(_row, loads[i], 0.0, i, ref state));
         team.Run(settled + growth + seconds);
         return [.. team.LostSeconds.Select(lost => lost - settled - growth)];
     }
 
-    /// <summary>The constants of a lane whose rotor is relieved of a share of what it is spared at first: as if the plan dragged it along.</summary>
-    private LaneParameters Helped(LaneParameters row, SteadyLoadCase load, double share, int index)
+    /// <summary>A lane whose rotor is relieved of a share of what it is spared at first, as if the plan dragged it along, and whose damping asks for nothing at steady speed.</summary>
+    private LaneParameters Helped(LaneParameters row, SteadyLoadCase load, double share, int index, ref LaneState state)
     {
         double spared = (1.0 - (load.Past == SteadyPast.Calm ? CalmFrom : SwingingFrom)) * Math.Max(0.0, load.ShaftNewtonMetres);
         row.PlanDrag += share * spared * row.RotorKick / (_row.StepsPerRadian * _speed * _step);
 
         // Every other lane sees the sync probe mirrored: the phase of a small disturbance must not decide.
         row.ProbeKick = (index & 1) == 0 ? row.ProbeKick : -row.ProbeKick;
+
+        // What the added damping takes at steady speed is pushed back, on the axis alone.
+        double outside = -AxisLoad(load.ShaftNewtonMetres);
+        double pushed = (row.AxisDrag - _row.AxisDrag) * _speed * _step / (_model.Train.TotalRatio * _row.AxisKick);
+        state.Torque = outside + pushed;
+        row.PayloadShare = pushed == 0.0 ? row.PayloadShare : row.PayloadShare * outside / state.Torque;
         return row;
     }
 
@@ -190,14 +232,10 @@ internal sealed class SteadyLanes
         return Still(row);
     }
 
-    /// <summary>The same with mesh and payload damped to critical, or as far as the step allows and the rotor feels it lightly: it has to jump from one detent to the next.</summary>
+    /// <summary>The same with the axis damped against its steady speed, and a flexible payload against the axis to critical, or as far as the step allows.</summary>
     private LaneParameters Still(LaneParameters row)
     {
-        double axis = _p.AxisInertia + _p.PayloadInertia;
-        double node = _p.ShaftInertia > 0.0 ? _p.ShaftInertia : _p.RotorInertia;
-        double most = 2.0 * LightShare * _swing * _p.WormRatio * _p.WormRatio * node;
-        double meshPerTorque = (1.0 / _p.AxisInertia) + (1.0 / (_p.WormRatio * _p.WormRatio * node));
-        row.MeshDamping = Math.Max(row.MeshDamping, Math.Min(most, Math.Min(2.0 * Math.Sqrt(_p.Mesh.Stiffness * axis), GreatestDecay / (_step * meshPerTorque))) / _step);
+        row.AxisDrag += Math.Min(2.0 * AxisShare * AxisSwing * _step, GreatestDecay);
         if (_p.PayloadInertia > 0.0)
         {
             double perTorque = (1.0 / _p.AxisInertia) + (1.0 / _p.PayloadInertia);

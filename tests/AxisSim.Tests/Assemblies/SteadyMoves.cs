@@ -33,10 +33,11 @@ internal static class SteadyMoves
     /// A quarter of the torque comes once the rate is reached, up and down as a cosine over that time, so that the whole is within a hundredth of its peak for an eighth of it, and no periodic error
     /// shakes the axis; else it is there throughout.
     /// </param>
-    public static MountSetup Of(MountSetup mount, MountAxis axis, double opposing, AxisMotion motion, double changeover, double holdSeconds, bool atRate = false)
+    /// <param name="waitSeconds">Time at the rate before that, s: what the run-up left swinging dies out.</param>
+    public static MountSetup Of(MountSetup mount, MountAxis axis, double opposing, AxisMotion motion, double changeover, double holdSeconds, bool atRate = false, double waitSeconds = 0.0)
     {
         AxisModel model = mount.Axis(axis);
-        double distance = motion.SlewRateRadiansPerSecond * (motion.RampInUseSeconds + holdSeconds);
+        double distance = motion.SlewRateRadiansPerSecond * (motion.RampInUseSeconds + waitSeconds + holdSeconds);
         MountPose start = axis == MountAxis.Polar ? mount.Move.Start with { PolarRadians = 0.0 } : mount.Move.Start with { DeclinationRadians = 0.0 };
         MountPose end = axis == MountAxis.Polar ? start with { PolarRadians = distance } : start with { DeclinationRadians = distance };
         AxisModel moved = model with
@@ -60,7 +61,7 @@ internal static class SteadyMoves
                 // Its square counts.
                 WindMetresPerSecond = -(atRate ? Math.Sqrt(1.0 - GustShare) : 1.0),
                 GustMetresPerSecond = atRate ? -(1.0 - Math.Sqrt(1.0 - GustShare)) : 0.0,
-                GustStartSeconds = motion.RampInUseSeconds,
+                GustStartSeconds = motion.RampInUseSeconds + waitSeconds,
                 GustSeconds = holdSeconds,
                 AirDensityKilogramsPerCubicMetre = 2.0,
                 DragCoefficient = 1.0,

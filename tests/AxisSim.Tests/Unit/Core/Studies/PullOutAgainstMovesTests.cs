@@ -23,18 +23,18 @@ public sealed class PullOutAgainstMovesTests
     private const double SureMargin = TorqueMargin.Undecided;
     private const double HoldSeconds = 3.0;
     private const double GrowthSeconds = 12.0;
+
+    // What the run-up left swinging dies out first: that is the need's, not the curve's.
+    private const double WaitSeconds = 5.0;
     private const int Levels = 9;
     private const int Moves = 24;
     private static readonly double[] Shares = [0.04, 0.1, 0.18, 0.27, 0.37, 0.48, 0.6, 0.73, 0.87, 1.0];
 
     public static TheoryData<string> Scenarios => [.. Repository.Scenarios.Select(path => Path.GetFileName(path))];
 
-    // The gaps that are known, told in docs/model.md: on these the microstepped curve is up to 5 % low at some speeds, on 14 and 19 also up to 5 and 3 % high at one;
-    // and one move each of 11 and 14 stalls in a slow resonance with a margin of 0.54 and 0.32. (15 is also dear: it moves on for minutes.)
-    private static readonly int[] WrongCurves = [8, 9, 11, 12, 14, 15, 18, 19];
-    private static readonly int[] WrongPromises = [11, 14, 15];
+    public static TheoryData<int> Curves => [.. Enumerable.Range(1, 20)];
 
-    public static TheoryData<int> Curves => [.. Enumerable.Range(1, 20).Except(WrongCurves)];
+    private static readonly int[] WrongPromises = [];
 
     public static TheoryData<int> Promises => [.. Enumerable.Range(1, 20).Except(WrongPromises)];
 
@@ -89,10 +89,10 @@ public sealed class PullOutAgainstMovesTests
             double speed = Shares[i] * top;
             double changeover = full ? (i % 4 == 1 ? 0.98 : 0.5) * speed : double.PositiveInfinity;
             AxisMotion motion = Gentle(mount, axis, speed);
-            MountSetup At(double load) => SteadyMoves.Of(mount, axis, load, motion, changeover, GrowthSeconds, atRate: true);
+            MountSetup At(double load) => SteadyMoves.Of(mount, axis, load, motion, changeover, GrowthSeconds, atRate: true, WaitSeconds);
             double drag = Drag(mount, axis);
             PullOutTorque shown = curves.At(full, speed);
-            double peak = motion.RampInUseSeconds + (0.5 * GrowthSeconds);
+            double peak = motion.RampInUseSeconds + WaitSeconds + (0.5 * GrowthSeconds);
             double least = shown.LeastNewtonMetres > 0.0 ? Spent(At, axis, drag, peak, shown.LeastNewtonMetres) : 0.0;
             double greatest = Spent(At, axis, drag, peak, shown.GreatestNewtonMetres);
 
@@ -106,7 +106,7 @@ public sealed class PullOutAgainstMovesTests
                 double[] loads = [.. Enumerable.Range(0, Levels).Select(k => low + ((high - low) * k / (Levels - 1)))];
                 // A lever longer than any allowed is only a way to say a torque.
                 BatchResult[] results = BatchStudy.RunUnchecked([.. loads.Select(load => new BatchCase(At(load - drag), axis))], new BatchOptions());
-                int fails = Array.FindIndex(results, result => result.End != BatchEnd.Arrives && result.FailureSeconds < motion.RampInUseSeconds + GrowthSeconds);
+                int fails = Array.FindIndex(results, result => result.End != BatchEnd.Arrives && result.FailureSeconds < motion.RampInUseSeconds + WaitSeconds + GrowthSeconds);
                 inRamp = fails >= 0 && results[fails].FailureSeconds < motion.RampInUseSeconds;
                 if (fails <= 0)
                 {
