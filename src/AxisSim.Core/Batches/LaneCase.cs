@@ -29,6 +29,8 @@ internal sealed class LaneCase
         _ratio = model.Train.TotalRatio;
         _ready = new LaneAxis(item.Setup, item.Axis, new MovePlan(item.Setup), options.StepSeconds, options.StepAsAsked);
         Key = new TeamKey(Numbers(model));
+        double held = Settles || UntilSeconds - _ready.ShaftPlan.SlewSeconds < 2.0 * BeyondSeconds ? double.PositiveInfinity : HeldAxis.FromSeconds(item.Setup, item.Axis, _ready);
+        HeldFromSeconds = Math.Min(held, UntilSeconds);
     }
 
     public int Index { get; }
@@ -53,6 +55,9 @@ internal sealed class LaneCase
 
     /// <summary>Time to which it is run, s.</summary>
     public double UntilSeconds => Settles ? _ready.Plan.EndSeconds : _ready.Plan.SlewSeconds + BeyondSeconds;
+
+    /// <summary>Time from which it may be known to keep its place (<see cref="HeldAxis"/>), s; that to which it is run where it is not.</summary>
+    public double HeldFromSeconds { get; }
 
     /// <summary>Planned angle of the axis at a time not before that of the last call with the same cursor, rad.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
