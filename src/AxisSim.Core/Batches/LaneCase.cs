@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
 using AxisSim.Core.Dynamics;
 using AxisSim.Core.Motion;
 using AxisSim.Core.Mount;
@@ -23,7 +24,7 @@ internal sealed class LaneCase
     public LaneCase(int index, BatchCase item, BatchOptions options)
     {
         Index = index;
-        Settles = options.Depth == BatchDepth.Settling;
+        Settles = (item.Depth ?? options.Depth) == BatchDepth.Settling;
         _item = item;
         AxisModel model = item.Setup.Axis(item.Axis);
         _ratio = model.Train.TotalRatio;
@@ -47,6 +48,9 @@ internal sealed class LaneCase
 
     /// <summary>Equal for cases that get the same commands, sky and plan.</summary>
     public TeamKey Key { get; }
+
+    /// <summary>Cases that take the very same steps, this one the first: one lane serves them all.</summary>
+    public IReadOnlyList<LaneCase> Alike { get; private set; } = [];
 
     public double SlewSeconds => _ready.Plan.SlewSeconds;
 
@@ -86,9 +90,40 @@ internal sealed class LaneCase
         return new BatchResult(settled is null ? BatchEnd.DoesNotSettle : BatchEnd.Arrives, double.NaN, SlewSeconds, settled ?? double.NaN, ContinuousHeat.Of(_item.Setup, _item.Axis, watts).Celsius);
     }
 
+    /// <summary>The first of each set of cases that take the same steps.</summary>
+    public static IReadOnlyList<LaneCase> Different(IEnumerable<LaneCase> cases)
+    {
+        var different = new List<LaneCase>();
+        foreach (var alike in cases.GroupBy(c => new LaneIdentity(c.Bits())))
+        {
+            LaneCase first = alike.First();
+            first.Alike = [.. alike];
+            different.Add(first);
+        }
+
+        return different;
+    }
+
     public LaneCommands Commands() => _ready.Commands();
 
     public LaneSkies Skies() => _ready.Skies();
+
+    /// <summary>All that its steps and the watch on them follow from, bit for bit.</summary>
+    private long[] Bits()
+    {
+        LaneParameters parameters = Parameters;
+        LaneState start = Start;
+        ReadOnlySpan<long> row = MemoryMarshal.Cast<LaneParameters, long>(MemoryMarshal.CreateReadOnlySpan(ref parameters, 1));
+        ReadOnlySpan<long> state = MemoryMarshal.Cast<LaneState, long>(MemoryMarshal.CreateReadOnlySpan(ref start, 1));
+        long parts = 0;
+        foreach (bool part in (ReadOnlySpan<bool>)[Features.Shaft, Features.Payload, Features.Power, Features.Pose, Terms.Outside, Terms.Inertia, Terms.Error, Terms.SecondHarmonic, Terms.Runout, Terms.Heat])
+        {
+            parts = (2 * parts) + (part ? 1 : 0);
+        }
+
+        double[] watch = [Choice.StepSeconds, UntilSeconds, HeldFromSeconds, Settles ? SettleJudge.Of(_item.Setup, _item.Axis).RestSeconds : -1.0];
+        return [parts, .. MemoryMarshal.Cast<double, long>(watch), .. MemoryMarshal.Cast<double, long>(Key.Numbers), .. row, .. state];
+    }
 
     private IEnumerable<double> Numbers(AxisModel model)
     {
@@ -121,6 +156,8 @@ internal sealed class TeamKey : IEquatable<TeamKey>
 
         _hash = hash.ToHashCode();
     }
+
+    public ReadOnlySpan<double> Numbers => _numbers;
 
     public bool Equals(TeamKey? other) => other is not null && _numbers.AsSpan().SequenceEqual(other._numbers);
 

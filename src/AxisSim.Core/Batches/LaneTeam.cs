@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Stepping;
 using AxisSim.Core.Stepping.Jobs;
 using AxisSim.Core.Stepping.Lanes;
@@ -174,7 +175,7 @@ internal sealed class LaneTeam
                 continue;
             }
 
-            _decided(item, failed is { } end ? item.Result(end, now) : item.Result(_record?.Errors(lane, item), _engine.State(lane)));
+            Tell(item, failed, now, failed is null ? _record?.Errors(lane, item) : null, _engine.State(lane));
             left = true;
             Leave(lane);
         }
@@ -208,6 +209,14 @@ internal sealed class LaneTeam
 
         _looks[lane] = Math.Min(_cases[lane].UntilSeconds, now + LookSeconds);
         return now - _calm[lane] >= LaneCase.BeyondSeconds;
+    }
+
+    private void Tell(LaneCase item, BatchEnd? failed, double now, SettleTrail? errors, in LaneState state)
+    {
+        foreach (LaneCase one in item.Alike)
+        {
+            _decided(one, failed is { } end ? one.Result(end, now) : one.Result(errors, state));
+        }
     }
 
     private void Leave(int lane)
