@@ -17,6 +17,9 @@ internal sealed class LaneCase
     /// <summary>Where only the outcome is asked for, time watched beyond the slew, s: a rotor that goes through the target has shown it by then.</summary>
     public const double BeyondSeconds = 0.3;
 
+    // In larger batches (cells of a map, mounts within tolerances) none is like another, and looking for it is a twentieth of a short move.
+    private const int MostCompared = 256;
+
     private readonly BatchCase _item;
     private readonly LaneAxis _ready;
     private readonly double _ratio;
@@ -24,6 +27,7 @@ internal sealed class LaneCase
     public LaneCase(int index, BatchCase item, BatchOptions options)
     {
         Index = index;
+        Alike = [this];
         Settles = (item.Depth ?? options.Depth) == BatchDepth.Settling;
         _item = item;
         AxisModel model = item.Setup.Axis(item.Axis);
@@ -50,7 +54,7 @@ internal sealed class LaneCase
     public TeamKey Key { get; }
 
     /// <summary>Cases that take the very same steps, this one the first: one lane serves them all.</summary>
-    public IReadOnlyList<LaneCase> Alike { get; private set; } = [];
+    public IReadOnlyList<LaneCase> Alike { get; private set; }
 
     public double SlewSeconds => _ready.Plan.SlewSeconds;
 
@@ -91,8 +95,13 @@ internal sealed class LaneCase
     }
 
     /// <summary>The first of each set of cases that take the same steps.</summary>
-    public static IReadOnlyList<LaneCase> Different(IEnumerable<LaneCase> cases)
+    public static IReadOnlyList<LaneCase> Different(IReadOnlyList<LaneCase> cases)
     {
+        if (cases.Count > MostCompared)
+        {
+            return cases;
+        }
+
         var different = new List<LaneCase>();
         foreach (var alike in cases.GroupBy(c => new LaneIdentity(c.Bits())))
         {
