@@ -50,7 +50,7 @@ internal sealed class LaneCase
 
     public LaneState Start => _ready.Start;
 
-    /// <summary>Equal for cases that get the same commands, sky and plan.</summary>
+    /// <summary>Equal for cases that get the same commands, disturbances and plan.</summary>
     public TeamKey Key { get; }
 
     /// <summary>Cases that take the very same steps, this one the first: one lane serves them all.</summary>
@@ -115,7 +115,7 @@ internal sealed class LaneCase
 
     public LaneCommands Commands() => _ready.Commands();
 
-    public LaneSkies Skies() => _ready.Skies();
+    public LaneDisturbances Disturbances() => _ready.Disturbances();
 
     /// <summary>All that its steps and the watch on them follow from, bit for bit.</summary>
     private long[] Bits()
