@@ -32,16 +32,12 @@ internal sealed class LaneTeam
     private readonly LaneSign[] _signs;
     private readonly LaneStepKind[] _kinds;
     private readonly LaneCommand[] _block = new LaneCommand[Steps];
-<<<<<<< HEAD
-    private readonly LaneParts[] _parts = new LaneParts[Steps];
+    private readonly LaneSplitDecays[] _decays = new LaneSplitDecays[Steps];
+
     // When each lane is to be looked at next, and since when its rotor has been calm, s.
     private readonly double[] _looks;
     private readonly double[] _calm;
     private double _soonest;
-=======
-    private readonly LaneSplitDecays[] _decays = new LaneSplitDecays[Steps];
-    private readonly double _soonest;
->>>>>>> main
 
     // Of the first case, for what all have in common.
     private LaneParameters _firstParameters;
@@ -244,13 +240,7 @@ internal sealed class LaneTeam
     private BatchEnd? Failed(int lane, long steps)
     {
         LaneState s = _engine.State(lane);
-<<<<<<< HEAD
-        return !LaneRows.IsFinite(s) ? BatchEnd.Broken
-=======
-        double plan = _ownCommands?.PlanFullSteps(lane, steps) ?? _sharedCommands!.PlanFullSteps;
-        double lag = s.Rotor - (0.5 * s.RotorSpeed) - plan;
         return !LaneSetup.IsFinite(s) ? BatchEnd.Broken
->>>>>>> main
             : s.Slip != 0.0 ? BatchEnd.ClutchSlips
             : Math.Abs(Lag(lane, s, steps)) > MoveRun.LostFullSteps ? BatchEnd.Stalls
             : null;
