@@ -1,6 +1,7 @@
 using AxisSim.Cli.Text.Moves;
 using AxisSim.Core.Batches;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 using AxisSim.Files.Scenarios;
@@ -23,7 +24,7 @@ internal static class DecidingWork
                select (key, settings, setup),
         ];
         BatchCase[] cases = [.. axes.Select(axis => new BatchCase(scenario.Setup, axis)), .. variants.SelectMany(variant => axes.Select(axis => new BatchCase(variant.Setup, axis)))];
-        BatchEnd[] ends = cases.Length == 0 ? [] :
+        MoveEnd[] ends = cases.Length == 0 ? [] :
         [
             .. BatchStudy.Run(cases, new BatchOptions { Depth = BatchDepth.Settling, StepSeconds = options.StepSeconds, Threads = options.Threads, Stop = options.Stop }).Select(result => result.End),
         ];
@@ -32,7 +33,7 @@ internal static class DecidingWork
         {
             for (int a = 0; a < axes.Length; a++)
             {
-                BatchEnd end = ends[axes.Length + (i * axes.Length) + a];
+                MoveEnd end = ends[axes.Length + (i * axes.Length) + a];
                 if (end != ends[a] && !deciding.Any(one => one.Path == variants[i].Key.Path && one.Axis == axes[a]))
                 {
                     deciding.Add(new DecidingKey(variants[i].Key.Path, variants[i].Key.Taken, variants[i].Settings, axes[a], end));

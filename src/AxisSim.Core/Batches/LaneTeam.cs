@@ -1,7 +1,8 @@
 using System.Runtime.CompilerServices;
-using AxisSim.Core.Stepping;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Stepping.Jobs;
 using AxisSim.Core.Stepping.Lanes;
+using AxisSim.Core.Stepping;
 
 namespace AxisSim.Core.Batches;
 
@@ -160,7 +161,7 @@ internal sealed class LaneTeam
             LaneCase item = _cases[lane];
             LaneSign sign = _signs[lane / _engine.Width];
             bool through = now >= item.UntilSeconds || (constant && sign == LaneSign.Rests);
-            BatchEnd? failed = sign == LaneSign.Attention ? Failed(lane, steps) : null;
+            MoveEnd? failed = sign == LaneSign.Attention ? Failed(lane, steps) : null;
             if (failed is null && !through)
             {
                 continue;
@@ -194,14 +195,14 @@ internal sealed class LaneTeam
     }
 
     /// <summary>How a lane that asks for attention has failed; null when it goes on.</summary>
-    private BatchEnd? Failed(int lane, long steps)
+    private MoveEnd? Failed(int lane, long steps)
     {
         LaneState s = _engine.State(lane);
         double plan = _ownCommands?.PlanFullSteps(lane, steps) ?? _sharedCommands!.PlanFullSteps;
         double lag = s.Rotor - (0.5 * s.RotorSpeed) - plan;
-        return !LaneRows.IsFinite(s) ? BatchEnd.Broken
-            : s.Slip != 0.0 ? BatchEnd.ClutchSlips
-            : Math.Abs(lag) > MoveRun.LostFullSteps ? BatchEnd.Stalls
+        return !LaneRows.IsFinite(s) ? MoveEnd.Broken
+            : s.Slip != 0.0 ? MoveEnd.ClutchSlips
+            : Math.Abs(lag) > MoveRun.LostFullSteps ? MoveEnd.Stalls
             : null;
     }
 

@@ -1,9 +1,10 @@
 using AxisSim.Core.Maps;
+using AxisSim.Core.Outcomes;
 using AxisSim.Plots.Drawing;
-using OxyPlot;
 using OxyPlot.Annotations;
 using OxyPlot.Axes;
 using OxyPlot.Series;
+using OxyPlot;
 
 namespace AxisSim.Plots.Maps;
 
@@ -68,12 +69,12 @@ internal static class MapPanel
         return new Panel(scaled ? grid.Picture.Metric!.Title.Split(',')[0] : "How the move ends", legend, model, Height);
     }
 
-    private static readonly Look[] s_order = [Looks.CellNoValue, .. Enum.GetValues<MapCell>().Select(Looks.Cell)];
+    private static readonly Look[] s_order = [Looks.CellNoValue, .. Looks.CellKinds.Select(Looks.Cell)];
 
     private static List<DataPoint> Edge(CellGrid grid, PlotFrame frame)
     {
         List<DataPoint> points = [];
-        foreach (BoundaryLine line in BoundaryTracer.Trace(grid.X, grid.Y, [.. grid.Picture.Cells.Select(cell => cell == MapCell.Arrives)]))
+        foreach (BoundaryLine line in BoundaryTracer.Trace(grid.X, grid.Y, [.. grid.Picture.Cells.Select(cell => cell == MoveEnd.Arrives)]))
         {
             if (line.Closed && Size(line, grid, frame) < SmallestLoopPixels)
             {

@@ -165,13 +165,13 @@ public sealed class SheetNumberTests
                 sheet.Check(title, "The move takes", "s", i, (path / degrees) + ramp);
                 sheet.Check(title, "Peak supply current", "A", i, outcome.Power.PeakSupplyAmperes);
                 string rest = $"Within {move.SettleToleranceRadians * 648000.0 / Math.PI:0} arcsec of its rest after";
-                if (outcome.Settling?.AgainstRestSeconds is > 0.0 and var time && outcome.Verdict == Verdict.Arrives)
+                if (outcome.Settling?.AgainstRestSeconds is > 0.0 and var time && outcome.Verdict == MoveEnd.Arrives)
                 {
                     sheet.Check(title, rest, "s", i, time);
                 }
                 else
                 {
-                    Assert.Equal(outcome.Verdict == Verdict.Arrives ? "at once" : outcome.Verdict == Verdict.Stalls ? "STALLS" : "CLUTCH SLIPS", sheet.Text(title, rest, "s", i));
+                    Assert.Equal(outcome.Verdict == MoveEnd.Arrives ? "at once" : outcome.Verdict == MoveEnd.Stalls ? "STALLS" : "CLUTCH SLIPS", sheet.Text(title, rest, "s", i));
                 }
             }
         }
