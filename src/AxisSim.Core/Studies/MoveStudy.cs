@@ -92,8 +92,9 @@ public static class MoveStudy
         var run = new MoveRun(setup, axis, plan, options.StepSeconds);
         double ratio = model.Train.TotalRatio;
         var planned = new PlannedTorques(setup, axis, plan, curves);
-        var trace = new TraceRecorder(run, ratio, planned.At, planned.SmoothSeconds, options.EveryStep);
-        var swing = new SwingWatch(model.Drive, Facts.Of(setup, axis).RotorResonanceHertz, run.Choice.StepSeconds, new SwingShare(setup, axis, plan, planned.Need).At);
+        var share = new SwingShare(setup, axis, plan, planned.Need);
+        var trace = new TraceRecorder(run, ratio, planned.At, share.Held, planned.SmoothSeconds, options.EveryStep);
+        var swing = new SwingWatch(model.Drive, Facts.Of(setup, axis).RotorResonanceHertz, run.Choice.StepSeconds, share.At);
         var record = new MoveRecord(run, ratio, SettleJudge.Of(setup, axis).RestSeconds, trace, swing);
         var recorder = new MoveRecorder(record);
         double fall = run.ShaftPlan.SlewSeconds + model.Drive.CurrentFallDelaySeconds;

@@ -12,6 +12,7 @@ namespace AxisSim.Core.Studies;
 internal sealed class SwingShare
 {
     private const int Speeds = 20;
+    private const double Turn = 2.0 * Math.PI;
 
     private readonly AxisModel _model;
     private readonly MotorPlan _plan;
@@ -45,6 +46,29 @@ internal sealed class SwingShare
     /// <param name="fullStepping">Whether the drive is full-stepping.</param>
     public RotorSwing? At(double angle, double seconds, bool fullStepping)
     {
+        (double field, double ahead, double direction, double speed) = Field(seconds, fullStepping);
+        if (double.IsNaN(field))
+        {
+            return null;
+        }
+
+        double off = (direction * angle) - field;
+        double held = off > 0.0 ? ahead : Turn - ahead;
+        return new RotorSwing(Math.Abs(off) / held, direction * off, held, seconds, speed, fullStepping);
+    }
+
+    /// <summary>Load angles between which the field holds the rotor at a time (s) while it keeps to its plan, electrical rad; not numbers where it holds nothing.</summary>
+    public (double From, double To) Held(double seconds)
+    {
+        bool fullStepping = Math.Abs(_plan.Velocity(seconds)) * _ratio > _model.Drive.ChangeoverRadiansPerSecond;
+        (double field, double ahead, double direction, _) = Field(seconds, fullStepping);
+        double to = field + ahead;
+        return direction > 0.0 ? (to - Turn, to) : (-to, Turn - to);
+    }
+
+    /// <summary>The load angle of the field and how far ahead of it the rotor is held, in the direction of motion, electrical rad; that direction and the speed (rad/s).</summary>
+    private (double Field, double Ahead, double Direction, double Speed) Field(double seconds, bool fullStepping)
+    {
         double velocity = _plan.Velocity(seconds) * _ratio, speed = Math.Abs(velocity), direction = velocity < 0.0 ? -1.0 : 1.0;
         StepperMotor motor = _model.Motor;
         double friction = speed > 0.0 ? motor.CoulombTorqueNewtonMetres + (motor.ViscousNewtonMetreSecondsPerRadian * speed) : 0.0;
@@ -53,15 +77,11 @@ internal sealed class SwingShare
         int below = (int)place;
         double share = place - below;
         FieldHold from = Curve(fullStepping, seconds > _fallSeconds, below), to = share > 0.0 ? Curve(fullStepping, seconds > _fallSeconds, below + 1) : from;
-        if (!from.Holds || !to.Holds)
-        {
-            return null;
-        }
-
-        double off = (direction * angle) - TorqueSpeedCurves.Line(from.FieldRadians, to.FieldRadians, share);
-        double ahead = TorqueSpeedCurves.Line(from.Unstable(load) - from.FieldRadians, to.Unstable(load) - to.FieldRadians, share);
-        double held = off > 0.0 ? ahead : (2.0 * Math.PI) - ahead;
-        return new RotorSwing(Math.Abs(off) / held, direction * off, held, seconds, speed, fullStepping);
+        return (
+            TorqueSpeedCurves.Line(from.FieldRadians, to.FieldRadians, share),
+            TorqueSpeedCurves.Line(from.Unstable(load) - from.FieldRadians, to.Unstable(load) - to.FieldRadians, share),
+            direction,
+            speed);
     }
 
     private FieldHold Curve(bool fullStepping, bool later, int index)

@@ -37,7 +37,7 @@ public sealed class RunTests
     public void ARecordedStepAllocatesNothing()
     {
         (MoveRun run, double ratio) = Nominal();
-        var recorder = new MoveRecorder(new MoveRecord(run, ratio, 0.2, new TraceRecorder(run, ratio, _ => (0.0, 0.0), double.PositiveInfinity, sink: null)));
+        var recorder = new MoveRecorder(new MoveRecord(run, ratio, 0.2, new TraceRecorder(run, ratio, _ => (0.0, 0.0), _ => (0.0, 0.0), double.PositiveInfinity, sink: null)));
         AssertAllocatesNothing(run, ref recorder);
     }
 
