@@ -1,6 +1,7 @@
 using AxisSim.Cli.Text.Maps;
 using AxisSim.Core.Maps;
 using AxisSim.Core.Outcomes;
+using AxisSim.Plots.Pictures;
 using AxisSim.Plots;
 
 namespace AxisSim.Cli.Output;

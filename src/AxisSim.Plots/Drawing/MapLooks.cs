@@ -1,4 +1,5 @@
 using AxisSim.Core.Outcomes;
+using AxisSim.Plots.Pictures;
 using OxyPlot;
 
 namespace AxisSim.Plots.Drawing;

@@ -1,6 +1,7 @@
 using AxisSim.Core.Maps;
 using AxisSim.Core.Outcomes;
 using AxisSim.Plots.Drawing;
+using AxisSim.Plots.Pictures;
 
 namespace AxisSim.Plots.Maps;
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using AxisSim.Core.Maps;
 using AxisSim.Core.Outcomes;
 using AxisSim.Plots.Drawing;
+using AxisSim.Plots.Pictures;
 
 namespace AxisSim.Plots.Maps;
 

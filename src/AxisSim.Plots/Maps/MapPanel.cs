@@ -1,6 +1,8 @@
 using AxisSim.Core.Maps;
 using AxisSim.Core.Outcomes;
 using AxisSim.Plots.Drawing;
+using AxisSim.Plots.Pictures;
+using OxyPlot;
 using OxyPlot.Annotations;
 using OxyPlot.Axes;
 using OxyPlot.Series;

@@ -6,7 +6,9 @@ using AxisSim.Core.Batches;
 using AxisSim.Core.Outcomes;
 using AxisSim.Plots.Drawing;
 using AxisSim.Plots.Maps;
+using AxisSim.Plots.Pictures;
 using AxisSim.Plots;
+using AxisSim.Tests.Invented;
 using OxyPlot;
 using SkiaSharp;
 
