@@ -1,10 +1,6 @@
-<<<<<<< HEAD:tests/AxisSim.Tests/Unit/Plots/SampleMaps.cs
 using AxisSim.Core.Outcomes;
 using AxisSim.Plots.Drawing;
-using AxisSim.Plots;
-=======
 using AxisSim.Plots.Pictures;
->>>>>>> main:tests/AxisSim.Tests/Invented/SampleMaps.cs
 
 namespace AxisSim.Tests.Invented;
 

@@ -109,11 +109,7 @@ public sealed class ComparisonStudyTests
         foreach (CandidateResult result in s_all.Value.Where(result => result.Fate == CandidateFate.Ranked).Take(3))
         {
             AxisResult move = MoveStudy.Run(result.Setup, MountAxis.Polar, new MoveOptions { Explain = false });
-<<<<<<< HEAD:tests/AxisSim.Tests/Unit/Comparisons/ComparisonStudyTests.cs
-            Assert.Equal(Core.Outcomes.MoveEnd.Arrives, move.Outcome.Verdict);
-=======
             Assert.Equal(MoveEnd.Arrives, move.Outcome.Verdict);
->>>>>>> main:tests/AxisSim.Tests/Unit/Core/Comparisons/ComparisonStudyTests.cs
 
             // A simulated move counts from the end of the slower axis, which is the declination here.
             double settled = result.Axes[0].OwnSlewSeconds + result.Axes[0].SettleSeconds;
