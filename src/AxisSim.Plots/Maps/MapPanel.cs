@@ -6,7 +6,6 @@ using OxyPlot;
 using OxyPlot.Annotations;
 using OxyPlot.Axes;
 using OxyPlot.Series;
-using OxyPlot;
 
 namespace AxisSim.Plots.Maps;
 

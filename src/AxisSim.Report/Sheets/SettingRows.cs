@@ -80,7 +80,7 @@ internal static class SettingRows
                 Row("Load factor", "", Factor),
                 .. axes.Any(axis => axis.Result.Rates is not null) ? [Row("Arrives up to a slew rate of", "deg/s", RateRoom.Reach)] : Array.Empty<SheetRow>(),
                 .. axes.Any(axis => RateRoom.Bands(axis).Length > 0) ? [Row("Slower, it fails at", "deg/s", axis => RateRoom.Bands(axis) is { Length: > 0 } bands ? bands : "none found")] : Array.Empty<SheetRow>(),
-                .. axes.Any(axis => Swing(axis).Length > 0) ? [Row("Swing of the rotor, of what it can hold", "%", Swing)] : Array.Empty<SheetRow>(),
+                .. axes.Any(axis => axis.Result.Outcome is { Swing: not null } or { Verdict: MoveEnd.Stalls }) ? [Row("Swing of the rotor, of what it can hold", "%", Swing)] : Array.Empty<SheetRow>(),
                 Row("Least torque margin", "%", axis => Say.Number(axis.Result.Outcome.Margin.Value * 100.0, 2)),
             ]),
         ];
@@ -129,7 +129,7 @@ internal static class SettingRows
     {
         { Swing: { } swing } => Say.Number(swing.Share * 100.0, 2),
         { Verdict: MoveEnd.Stalls } => "more: it loses step",
-        _ => "",
+        _ => "none found",
     };
 
     private static string Entered(double value) => Say.Number(value, EnteredDigits);

@@ -35,7 +35,7 @@ internal static class SampleReports
     public static MoveReport Broken()
     {
         AxisResult result = Arrives(MountAxis.Polar);
-        return Report([result with { Outcome = result.Outcome with { Verdict = MoveEnd.Broken, LoadFactor = null, Settling = null }, Broken = new BrokenRun("rotor speed", 1.25, 47.1, 12.6, 0.0654, 0.0175) }]);
+        return Report([result with { Outcome = result.Outcome with { Verdict = MoveEnd.Broken, Swing = null, LoadFactor = null, Settling = null }, Broken = new BrokenRun("rotor speed", 1.25, 47.1, 12.6, 0.0654, 0.0175) }]);
     }
 
     /// <summary>A slipping clutch, and an axis that does not settle.</summary>
@@ -139,6 +139,7 @@ internal static class SampleReports
             Loss = new LossOfSync(1.43, -2.145 * Degree, -26.95, MovePhase.Accelerating, true),
             LostFullSteps = 42_980,
             LoadFactor = null,
+            Swing = null,
             Settling = null,
             Margin = new TorqueMargin(-0.073, 1.43, 0.156, 0.1454, 26.95),
         };
@@ -173,6 +174,7 @@ internal static class SampleReports
         LostFullSteps = 0,
         Margin = new TorqueMargin(0.214, 24.7, 0.1102, 0.1402, 36.6),
         LoadFactor = new LoadFactor(1.17, false),
+        Swing = new RotorSwing(0.413, -1.21, 2.93, 1.9, 26.4, true),
         SlewSeconds = (70.0 / 3.0) + 2.0,
         Settling = new Settling(0.824, null, 3.21 * ArcSecond, -0.61 * ArcSecond, 2.0 * ArcSecond, -6.0 * ArcSecond, 0.1 * ArcSecond, false),
         Offset = new OffsetSplit(-6.02 * ArcSecond, -3.5 * ArcSecond, -2.02 * ArcSecond, -1.0 * ArcSecond, 0.5 * ArcSecond, 0.0, 0.0),

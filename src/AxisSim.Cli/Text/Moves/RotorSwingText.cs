@@ -15,7 +15,7 @@ internal static class RotorSwingText
             return outcome.Verdict == MoveEnd.Stalls ? "more than its field holds: it loses step" : null;
         }
 
-        string where = $"{Steps(Math.Abs(swing.AngleRadians))} of {Steps(swing.HeldRadians)} full steps from its field, at {Units.Time(swing.TimeSeconds)}, {Units.Speed(swing.MotorSpeedRadiansPerSecond)}, {(swing.FullStepping ? "full-stepping" : "microstepping")}";
+        string where = $"{Steps(Math.Abs(swing.AngleRadians))} of {Steps(swing.HeldRadians)} full steps from its field, {Units.Time(swing.TimeSeconds)} after the start, at {Units.Speed(swing.MotorSpeedRadiansPerSecond)}, {(swing.FullStepping ? "full-stepping" : "microstepping")}";
         return swing.Share < 1.0
             ? $"{Units.Percent(swing.Share)} of what its field holds: {where}"
             : $"{Units.Percent(swing.Share)} of what its field holds, so it came back only because the load let go: {where}";

@@ -86,6 +86,15 @@ public sealed class SheetNumberTests
             AxisResult run = MoveStudy.Run(scenario.Setup, axis, new MoveOptions());
             AxisOutcome again = run.Outcome;
             sheet.Check("Prediction", "Least torque margin", "%", i, 100.0 * again.Margin.Value);
+            if (again.Swing is { } swing)
+            {
+                sheet.Check("Prediction", "Swing of the rotor, of what it can hold", "%", i, 100.0 * swing.Share);
+            }
+            else
+            {
+                Assert.Equal("more: it loses step", sheet.Text("Prediction", "Swing of the rotor, of what it can hold", "%", i));
+            }
+
             Assert.Equal(
                 again.LoadFactor is not { } factor ? "none: it fails" : (factor.AtLeast ? "at least " : "") + Say.Number(factor.Value),
                 sheet.Text("Prediction", "Load factor", "", i));
