@@ -10,7 +10,8 @@ internal sealed class SwingWatch
     /// <summary>Stretches of a swing of the rotor.</summary>
     private const double StretchesOfSwing = 8.0;
 
-    private readonly Func<double, double, bool, RotorSwing?> _weigh;
+    private readonly Func<double, double, bool, double> _weigh;
+    private double _share = double.NegativeInfinity;
     private readonly double _microsteps;
     private readonly double _follow;
     private readonly int _length;
@@ -23,8 +24,8 @@ internal sealed class SwingWatch
     /// <param name="drive">The drive.</param>
     /// <param name="swingHertz">Frequency of the rotor on its field, Hz.</param>
     /// <param name="stepSeconds">Step of the run, s.</param>
-    /// <param name="weigh">What an angle (rotor less plan and less the mean jump of the field, electrical rad) at a time (s) in a mode comes to; null where the field holds nothing.</param>
-    public SwingWatch(ChopperDrive drive, double swingHertz, double stepSeconds, Func<double, double, bool, RotorSwing?> weigh)
+    /// <param name="weigh">What an angle (rotor less plan and less the mean jump of the field, electrical rad) at a time (s) in a mode is as a share of what the field holds; not a number where it holds nothing.</param>
+    public SwingWatch(ChopperDrive drive, double swingHertz, double stepSeconds, Func<double, double, bool, double> weigh)
     {
         _weigh = weigh;
         _microsteps = drive.MicrostepsPerFullStep;
@@ -33,8 +34,8 @@ internal sealed class SwingWatch
         Begin();
     }
 
-    /// <summary>The greatest so far; null before the first stretch is over.</summary>
-    public RotorSwing? Greatest { get; private set; }
+    /// <summary>Angle, time and mode of the greatest share so far; null before the first stretch is over.</summary>
+    public (double Angle, double Seconds, bool FullStepping)? Greatest { get; private set; }
 
     /// <summary>Takes a step.</summary>
     /// <param name="seconds">Its end, s.</param>
@@ -72,9 +73,9 @@ internal sealed class SwingWatch
 
     private void Take((double Angle, double Seconds, bool FullStepping) at)
     {
-        if (double.IsFinite(at.Angle) && _weigh(at.Angle, at.Seconds, at.FullStepping) is { } swing && !(swing.Share <= Greatest?.Share))
+        if (double.IsFinite(at.Angle) && _weigh(at.Angle, at.Seconds, at.FullStepping) is var share && share > _share)
         {
-            Greatest = swing;
+            (_share, Greatest) = (share, at);
         }
     }
 

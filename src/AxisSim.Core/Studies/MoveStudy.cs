@@ -94,7 +94,7 @@ public static class MoveStudy
         var planned = new PlannedTorques(setup, axis, plan, curves);
         var share = new SwingShare(setup, axis, plan, planned.Need);
         var trace = new TraceRecorder(run, ratio, planned.At, share.Held, planned.SmoothSeconds, options.EveryStep);
-        var swing = new SwingWatch(model.Drive, Facts.Of(setup, axis).RotorResonanceHertz, run.Choice.StepSeconds, share.At);
+        var swing = new SwingWatch(model.Drive, Facts.Of(setup, axis).RotorResonanceHertz, run.Choice.StepSeconds, share.Of);
         var record = new MoveRecord(run, ratio, SettleJudge.Of(setup, axis).RestSeconds, trace, swing);
         var recorder = new MoveRecorder(record);
         double fall = run.ShaftPlan.SlewSeconds + model.Drive.CurrentFallDelaySeconds;
@@ -106,7 +106,7 @@ public static class MoveStudy
             : null;
         trace.Finish(record.LostAt);
         AxisOutcome outcome = Judge(setup, axis, plan, run, record, jump, curves);
-        outcome = outcome with { Swing = outcome.Verdict is MoveEnd.Stalls or MoveEnd.Broken ? null : swing.Greatest };
+        outcome = outcome with { Swing = outcome.Verdict is MoveEnd.Stalls or MoveEnd.Broken ? null : swing.Greatest is { } at ? share.At(at.Angle, at.Seconds, at.FullStepping) : null };
         if (broken is not null || !options.Explain)
         {
             return new AxisResult(outcome, trace.Trace, curves, null, run.Choice, broken);

@@ -40,7 +40,18 @@ internal sealed class SwingShare
         }
     }
 
-    /// <summary>The share; null where the field holds nothing.</summary>
+    /// <summary>The share alone; not a number where the field holds nothing.</summary>
+    /// <param name="angle">Rotor less plan, less what the steps of the command put the field off, electrical rad.</param>
+    /// <param name="seconds">Time, s.</param>
+    /// <param name="fullStepping">Whether the drive is full-stepping.</param>
+    public double Of(double angle, double seconds, bool fullStepping)
+    {
+        (double field, double ahead, double direction, _) = Field(seconds, fullStepping);
+        double off = (direction * angle) - field;
+        return Math.Abs(off) / (off > 0.0 ? ahead : Turn - ahead);
+    }
+
+    /// <summary>The swing that this is; null where the field holds nothing.</summary>
     /// <param name="angle">Rotor less plan, less what the steps of the command put the field off, electrical rad.</param>
     /// <param name="seconds">Time, s.</param>
     /// <param name="fullStepping">Whether the drive is full-stepping.</param>
