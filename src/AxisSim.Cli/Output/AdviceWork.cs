@@ -80,7 +80,7 @@ internal static class AdviceWork
             Cures = From(result.Diagnosis?.Cures),
             Pairs = [.. (result.Diagnosis?.Cures.Pairs ?? []).Select(pair => CureAdvices.Pair(report, axis, pair))],
             Lifts = From(result.Lifts),
-            Settles = result.Outcome.Verdict == Verdict.DoesNotSettle ? UnsettledText.Candidates(report, result.Outcome) : [],
+            Settles = result.Outcome.Verdict == MoveEnd.DoesNotSettle ? UnsettledText.Candidates(report, result.Outcome) : [],
             Savings = WasteText.Candidates(report.Setup, result.Outcome),
             Watches = LateText.Candidates(report.Setup.Move, result.Outcome),
         };

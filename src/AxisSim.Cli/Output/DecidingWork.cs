@@ -1,6 +1,7 @@
 using AxisSim.Cli.Text.Moves;
 using AxisSim.Core.Batches;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 using AxisSim.Files.Scenarios;
@@ -26,14 +27,14 @@ internal static class DecidingWork
         return new Asked<IReadOnlyList<DecidingKey>>([.. cases.Select(one => one with { Depth = BatchDepth.Settling })], results => Deciding(axes, variants, [.. results.Select(result => result.End)]));
     }
 
-    private static List<DecidingKey> Deciding(MountAxis[] axes, (AssumedKey Key, IReadOnlyList<string> Settings, MountSetup Setup)[] variants, BatchEnd[] ends)
+    private static List<DecidingKey> Deciding(MountAxis[] axes, (AssumedKey Key, IReadOnlyList<string> Settings, MountSetup Setup)[] variants, MoveEnd[] ends)
     {
         var deciding = new List<DecidingKey>();
         for (int i = 0; i < variants.Length; i++)
         {
             for (int a = 0; a < axes.Length; a++)
             {
-                BatchEnd end = ends[axes.Length + (i * axes.Length) + a];
+                MoveEnd end = ends[axes.Length + (i * axes.Length) + a];
                 if (end != ends[a] && !deciding.Any(one => one.Path == variants[i].Key.Path && one.Axis == axes[a]))
                 {
                     deciding.Add(new DecidingKey(variants[i].Key.Path, variants[i].Key.Taken, variants[i].Settings, axes[a], end));

@@ -36,8 +36,8 @@ internal static class MoveWork
 
     /// <summary>The exit code that says what the prediction is.</summary>
     public static int Code(MoveReport report) =>
-        report.Results.Any(result => result.Broken is not null) ? ExitCodes.BadInput
-        : report.Results.All(result => result.Outcome.Verdict == Verdict.Arrives) ? ExitCodes.Good
+        report.Results.Any(result => result.Outcome.Verdict == MoveEnd.Broken) ? ExitCodes.BadInput
+        : report.Results.All(result => result.Outcome.Verdict == MoveEnd.Arrives) ? ExitCodes.Good
         : ExitCodes.PredictedFailure;
 
     private static Dictionary<MountAxis, LumpedLoad> Loads(Scenario scenario)

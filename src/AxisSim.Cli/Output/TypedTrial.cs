@@ -1,6 +1,7 @@
 using AxisSim.Cli.Text;
 using AxisSim.Core.Batches;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 using AxisSim.Files.Scenarios;
@@ -16,6 +17,9 @@ internal sealed record Promise(MountAxis Axis, IReadOnlyList<string> Settings, d
 /// <summary>Runs settings as they would be typed, before anybody is told to type them.</summary>
 internal static class TypedTrial
 {
+    /// <summary>The load factor of a promise of no more than the load as it is.</summary>
+    public const double AsItIs = 1.0;
+
     /// <summary>
     /// Which promises hold: the scenario is read again with the settings, the axis arrives and settles as the mount is, arrives at the load factor, and the other axis arrives and settles too unless
     /// it fails without them as well.
@@ -42,7 +46,7 @@ internal static class TypedTrial
             [.. settling.Select(one => one with { Depth = BatchDepth.Settling }), .. loaded.Select(one => one with { Depth = BatchDepth.Outcome })],
             results =>
             {
-                bool Arrives(int index) => results[index].End == BatchEnd.Arrives;
+                bool Arrives(int index) => results[index].End == MoveEnd.Arrives;
                 bool[] holds = new bool[promises.Count];
                 for (int k = 0; k < read.Length; k++)
                 {

@@ -1,6 +1,7 @@
 using AxisSim.Core.Mount.Checks;
-using AxisSim.Core.Stepping;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Stepping.Lanes;
+using AxisSim.Core.Stepping;
 
 namespace AxisSim.Core.Batches;
 
@@ -38,7 +39,7 @@ public static class BatchStudy
             Parallel.For(0, cases.Count, parallel, i => ready[i] = new LaneCase(i, cases[i], options));
             foreach (LaneCase item in ready.Where(item => !item.Choice.Workable))
             {
-                Done(item.Index, item.Result(BatchEnd.NotWorkable, double.NaN));
+                Done(item.Index, item.Result(MoveEnd.NotWorkable, double.NaN));
             }
 
             List<TeamPlan> teams = TeamPlan.Of(LaneCase.Different([.. ready.Where(item => item.Choice.Workable)]), LaneWidths.Of(options.Width), parallel.MaxDegreeOfParallelism);

@@ -78,20 +78,20 @@ internal sealed class LaneCase
     public long TrailSteps => (long)((UntilSeconds - SlewSeconds) / Choice.StepSeconds) + LaneLimits.BlockSteps;
 
     /// <summary>A case that failed.</summary>
-    public BatchResult Result(BatchEnd end, double seconds) => new(end, seconds, SlewSeconds, double.NaN, double.NaN);
+    public BatchResult Result(MoveEnd end, double seconds) => new(end, seconds, SlewSeconds, double.NaN, double.NaN);
 
     /// <summary>A case that arrived, with its errors after the slew where settling was asked for.</summary>
     public BatchResult Result(SettleTrail? errors, in LaneState state)
     {
         if (errors is null)
         {
-            return Result(BatchEnd.Arrives, double.NaN);
+            return Result(MoveEnd.Arrives, double.NaN);
         }
 
         SettleJudge judge = SettleJudge.Of(_item.Setup, _item.Axis);
         double? settled = judge.Within(errors, errors.Rest, judge.ToleranceRadians);
         double watts = state.SlewColdJoules / Math.Max(_ready.ShaftPlan.SlewSeconds, Choice.StepSeconds);
-        return new BatchResult(settled is null ? BatchEnd.DoesNotSettle : BatchEnd.Arrives, double.NaN, SlewSeconds, settled ?? double.NaN, ContinuousHeat.Of(_item.Setup, _item.Axis, watts).Celsius);
+        return new BatchResult(settled is null ? MoveEnd.DoesNotSettle : MoveEnd.Arrives, double.NaN, SlewSeconds, settled ?? double.NaN, ContinuousHeat.Of(_item.Setup, _item.Axis, watts).Celsius);
     }
 
     /// <summary>The first of each set of cases that take the same steps.</summary>

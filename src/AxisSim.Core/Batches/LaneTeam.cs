@@ -1,8 +1,8 @@
 using System.Runtime.CompilerServices;
 using AxisSim.Core.Outcomes;
-using AxisSim.Core.Stepping;
 using AxisSim.Core.Stepping.Jobs;
 using AxisSim.Core.Stepping.Lanes;
+using AxisSim.Core.Stepping;
 
 namespace AxisSim.Core.Batches;
 
@@ -169,7 +169,7 @@ internal sealed class LaneTeam
         {
             LaneCase item = _cases[lane];
             LaneSign sign = _signs[lane / _engine.Width];
-            BatchEnd? failed = sign == LaneSign.Attention ? Failed(lane, steps) : null;
+            MoveEnd? failed = sign == LaneSign.Attention ? Failed(lane, steps) : null;
             bool through = now >= item.UntilSeconds || (constant && sign == LaneSign.Rests) || (now >= _looks[lane] && IsHeld(lane, steps));
             if (failed is null && !through)
             {
@@ -212,7 +212,7 @@ internal sealed class LaneTeam
         return now - _calm[lane] >= LaneCase.BeyondSeconds;
     }
 
-    private void Tell(LaneCase item, BatchEnd? failed, double now, SettleTrail? errors, in LaneState state)
+    private void Tell(LaneCase item, MoveEnd? failed, double now, SettleTrail? errors, in LaneState state)
     {
         foreach (LaneCase one in item.Alike)
         {
@@ -237,12 +237,12 @@ internal sealed class LaneTeam
     }
 
     /// <summary>How a lane that asks for attention has failed; null when it goes on.</summary>
-    private BatchEnd? Failed(int lane, long steps)
+    private MoveEnd? Failed(int lane, long steps)
     {
         LaneState s = _engine.State(lane);
-        return !LaneSetup.IsFinite(s) ? BatchEnd.Broken
-            : s.Slip != 0.0 ? BatchEnd.ClutchSlips
-            : Math.Abs(Lag(lane, s, steps)) > MoveRun.LostFullSteps ? BatchEnd.Stalls
+        return !LaneSetup.IsFinite(s) ? MoveEnd.Broken
+            : s.Slip != 0.0 ? MoveEnd.ClutchSlips
+            : Math.Abs(Lag(lane, s, steps)) > MoveRun.LostFullSteps ? MoveEnd.Stalls
             : null;
     }
 

@@ -46,8 +46,8 @@ public sealed class HeldAxisTests
         {
             BatchCase[] cases = [.. Enumerable.Range(0, 24).Select(i => new BatchCase(Varied(Short(axis), axis, i, random), axis))];
             BatchResult[] results = BatchStudy.Run(cases, new BatchOptions { Threads = 2 });
-            Assert.Contains(cases.Select((item, i) => Ready(item.Setup, axis).HeldFromSeconds < Ready(item.Setup, axis).UntilSeconds && results[i].End == BatchEnd.Arrives), early => early);
-            Assert.Contains(results, result => result.End != BatchEnd.Arrives);
+            Assert.Contains(cases.Select((item, i) => Ready(item.Setup, axis).HeldFromSeconds < Ready(item.Setup, axis).UntilSeconds && results[i].End == MoveEnd.Arrives), early => early);
+            Assert.Contains(results, result => result.End != MoveEnd.Arrives);
             Assert.Equal([.. cases.Select(BatchTests.Single)], results);
         }
     }
