@@ -2,6 +2,7 @@ using System.Globalization;
 using AxisSim.Core.Batches;
 using AxisSim.Core.Dynamics;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Payloads;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Stepping;
@@ -60,9 +61,9 @@ internal static class FeatureTable
         TimeSpan start = Environment.CpuUsage.TotalTime;
         BatchResult[] results = BatchStudy.Run(cases, new BatchOptions { Threads = 1 });
         double seconds = (Environment.CpuUsage.TotalTime - start).TotalSeconds;
-        if (results.Any(r => r.End != BatchEnd.Arrives))
+        if (results.Any(r => r.End != MoveEnd.Arrives))
         {
-            throw new InvalidOperationException("a timed lane did not arrive: " + results.First(r => r.End != BatchEnd.Arrives));
+            throw new InvalidOperationException("a timed lane did not arrive: " + results.First(r => r.End != MoveEnd.Arrives));
         }
 
         StepChoice step = Core.Studies.MoveStudy.Step(setup, MountAxis.Polar, StepChoice.DefaultSeconds);

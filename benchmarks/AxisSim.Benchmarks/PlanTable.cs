@@ -2,6 +2,7 @@ using System.Globalization;
 using AxisSim.Core.Batches;
 using AxisSim.Core.Drives;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Stepping;
 using AxisSim.Tests.Assemblies;
@@ -92,9 +93,9 @@ internal static class PlanTable
         TimeSpan start = Environment.CpuUsage.TotalTime;
         BatchResult[] results = BatchStudy.Run(cases, new BatchOptions { Threads = 1, Width = width });
         double seconds = (Environment.CpuUsage.TotalTime - start).TotalSeconds;
-        if (results.Any(r => r.End != BatchEnd.Arrives))
+        if (results.Any(r => r.End != MoveEnd.Arrives))
         {
-            throw new InvalidOperationException("a timed lane did not arrive: " + results.First(r => r.End != BatchEnd.Arrives));
+            throw new InvalidOperationException("a timed lane did not arrive: " + results.First(r => r.End != MoveEnd.Arrives));
         }
 
         double steps = 0.0;

@@ -31,7 +31,7 @@ internal sealed class SteppedRun
     /// <summary>The same with each step recorded, as a simulation of the program does.</summary>
     public double TakeRecorded(int steps)
     {
-        var recorder = new MoveRecorder(new MoveRecord(_run, _ratio, 0.2, new TraceRecorder(_run, _ratio, _ => (0.0, 0.0), double.PositiveInfinity, sink: null)));
+        var recorder = new MoveRecorder(new MoveRecord(_run, _ratio, 0.2, new TraceRecorder(_run, _ratio, _ => (0.0, 0.0), _ => (0.0, 0.0), double.PositiveInfinity, sink: null)));
         return Take(steps, ref recorder);
     }
 

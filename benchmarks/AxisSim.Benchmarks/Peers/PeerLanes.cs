@@ -1,5 +1,6 @@
 using AxisSim.Core.Batches;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Stepping;
 using AxisSim.Tests.Assemblies;
@@ -29,7 +30,7 @@ internal static class PeerLanes
         BatchResult[] results = BatchStudy.Run(cases, options);
         double seconds = (Environment.CpuUsage.TotalTime - start).TotalSeconds;
         double steps = (results[0].SlewSeconds + BeyondSeconds) / options.StepSeconds;
-        int lost = results.Count(r => r.End != BatchEnd.Arrives);
+        int lost = results.Count(r => r.End != MoveEnd.Arrives);
         PeerRuns.Line(output, ("what", "lanes"), ("unit", "ns/step/lane"), ("value", 1e9 * seconds / steps / lanes), ("lanes", lanes), ("lost", lost));
     }
 

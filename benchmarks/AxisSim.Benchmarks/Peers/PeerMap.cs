@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using AxisSim.Core.Batches;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 using AxisSim.Tests.Assemblies;
 
@@ -28,11 +29,11 @@ internal static class PeerMap
         long start = Stopwatch.GetTimestamp();
         BatchResult[] results = BatchStudy.Run(cases, options);
         double seconds = Stopwatch.GetElapsedTime(start).TotalSeconds;
-        int Count(BatchEnd end) => results.Count(r => r.End == end);
+        int Count(MoveEnd end) => results.Count(r => r.End == end);
         PeerRuns.Line(
             output,
             ("what", "map"), ("unit", "s"), ("value", seconds), ("threads", threads), ("step_us", stepSeconds * 1e6),
-            ("arrives", Count(BatchEnd.Arrives)), ("stalls", Count(BatchEnd.Stalls)), ("slips", Count(BatchEnd.ClutchSlips)));
+            ("arrives", Count(MoveEnd.Arrives)), ("stalls", Count(MoveEnd.Stalls)), ("slips", Count(MoveEnd.ClutchSlips)));
         if (gridFile is not null)
         {
             File.WriteAllLines(gridFile, Enumerable.Range(0, Rows).Select(row => string.Concat(results.AsSpan(row * Columns, Columns).ToArray().Select(Letter))));
@@ -41,9 +42,9 @@ internal static class PeerMap
 
     private static char Letter(BatchResult result) => result.End switch
     {
-        BatchEnd.Arrives => '.',
-        BatchEnd.Stalls => '#',
-        BatchEnd.ClutchSlips => 'c',
+        MoveEnd.Arrives => '.',
+        MoveEnd.Stalls => '#',
+        MoveEnd.ClutchSlips => 'c',
         _ => '?',
     };
 

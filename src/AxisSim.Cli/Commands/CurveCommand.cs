@@ -90,11 +90,11 @@ internal static class CurveCommand
     private static CurveReport Report(MountSetup setup, MountAxis axis, TorqueSpeedCurves curves)
     {
         AxisModel model = setup.Axis(axis);
-        IReadOnlyList<double> speeds = SwingStudy.Speeds(setup, axis, curves.SpeedsRadiansPerSecond[^1]);
+        double top = curves.SpeedsRadiansPerSecond[^1];
         return new CurveReport(axis, model.Train.TotalRatio, curves)
         {
-            MicrostepSwings = SwingStudy.Bands(setup, axis, fullStepping: false, speeds),
-            FullStepSwings = SwingStudy.Bands(setup, axis, fullStepping: true, speeds),
+            MicrostepSwings = SwingStudy.BandsMet(setup, axis, fullStepping: false, top),
+            FullStepSwings = SwingStudy.BandsMet(setup, axis, fullStepping: true, top),
             FullStepRadians = model.Motor.FullStepRadians,
             TrainStiffnessShare = SwingStudy.TrainStiffnessShare(setup, axis),
         };

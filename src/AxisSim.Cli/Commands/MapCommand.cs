@@ -3,9 +3,10 @@ using System.Runtime.CompilerServices;
 using AxisSim.Cli.Input;
 using AxisSim.Cli.Json;
 using AxisSim.Cli.Output;
-using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Maps;
+using AxisSim.Cli.Text;
 using AxisSim.Core.Maps;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 using AxisSim.Files.Maps;
 using AxisSim.Files.Scenarios;
@@ -133,7 +134,7 @@ internal static class MapCommand
     internal static int Show(Host host, OutputFolder? folder, MapReport report, bool json)
     {
         int code = Answer.Give(host, folder, json, () => new MapDocument(report).Text(), page => MapPresenter.Write(page, report, host.Written));
-        bool broken = report.Cells.CountOf(MapEnd.Broken) > 0 || report.Own.End == MapEnd.Broken;
+        bool broken = report.Cells.CountOf(MoveEnd.Broken) > 0 || report.Own.End == MoveEnd.Broken;
         return code == ExitCodes.Good && broken ? ExitCodes.BadInput : code;
     }
 

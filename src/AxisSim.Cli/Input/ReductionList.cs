@@ -1,3 +1,5 @@
+using AxisSim.Core.Numerics;
+
 namespace AxisSim.Cli.Input;
 
 /// <summary>The reductions to look at.</summary>
@@ -12,11 +14,13 @@ internal static class ReductionList
     /// <summary>Two reductions nearer than this share would print alike.</summary>
     private const double Near = 0.004;
 
+    private const int Digits = 3;
+
     /// <summary>Evenly in the logarithm, to three digits, with the scenario's own among them.</summary>
     public static IReadOnlyList<double> Of(double own, double? from, double? to, int points)
     {
         (double first, double last) = Ends(own, from, to);
-        IEnumerable<double> even = Enumerable.Range(0, points).Select(i => ThreeDigits(first * Math.Pow(last / first, i / (points - 1.0))));
+        IEnumerable<double> even = Enumerable.Range(0, points).Select(i => RoundDigits.Nearest(first * Math.Pow(last / first, i / (points - 1.0)), Digits));
         return WithOwn(even, own);
     }
 
@@ -26,10 +30,4 @@ internal static class ReductionList
 
     /// <summary>The ends of the range.</summary>
     public static (double From, double To) Ends(double own, double? from, double? to) => (from ?? own / Down, to ?? own * Up);
-
-    private static double ThreeDigits(double value)
-    {
-        double grain = Math.Pow(10.0, Math.Floor(Math.Log10(value)) - 2.0);
-        return Math.Round(Math.Round(value / grain) * grain, 12);
-    }
 }

@@ -1,5 +1,6 @@
 using AxisSim.Cli.Text.Maps;
 using AxisSim.Core.Maps;
+using AxisSim.Core.Outcomes;
 using AxisSim.Files.Maps;
 using AxisSim.Files.Tables;
 
@@ -33,8 +34,8 @@ internal sealed class MapDocument(MapReport report)
         ("metric", MapHeader.Name(header.Metric)),
         ("asked_step_seconds", header.StepSeconds),
         ("grid", new { Kind = header.Full ? "full" : "adaptive", cells.Columns, cells.Rows, Cells = cells.Count, Computed = cells.ComputedCount() }),
-        ("own_point", report.Own.End == MapEnd.Unknown ? null : Own(report.Own)),
-        ("counts", Enum.GetValues<MapEnd>().Where(end => end != MapEnd.Unknown).ToDictionary(MapCsv.Name, cells.CountOf)),
+        ("own_point", report.Own.End == MoveEnd.Unknown ? null : Own(report.Own)),
+        ("counts", Enum.GetValues<MoveEnd>().Where(end => end != MoveEnd.Unknown).ToDictionary(MapCsv.Name, cells.CountOf)),
         ("first_not_valid", report.Invalid.Text),
         ("distances", report.Distances.Select(Entry).ToArray()),
     ];
@@ -58,6 +59,6 @@ internal sealed class MapDocument(MapReport report)
     {
         MapKey key = report.Key(distance.Along);
         double away = Math.Abs(distance.EdgeValue - key.Own.Shown);
-        return new DistanceEntry(key.Key, distance.Up ? "up" : "down", distance.EdgeValue, key.ToSi(distance.EdgeValue), away, away / Math.Abs(key.Own.Shown), distance.BeyondValue, distance.BeyondEnd == MapEnd.Unknown ? null : MapCsv.Name(distance.BeyondEnd));
+        return new DistanceEntry(key.Key, distance.Up ? "up" : "down", distance.EdgeValue, key.ToSi(distance.EdgeValue), away, away / Math.Abs(key.Own.Shown), distance.BeyondValue, distance.BeyondEnd == MoveEnd.Unknown ? null : MapCsv.Name(distance.BeyondEnd));
     }
 }

@@ -11,9 +11,6 @@ namespace AxisSim.Cli.Output;
 /// <summary>Runs the steps of a balance as typed: each alone, and all together.</summary>
 internal static class BalanceTrial
 {
-    /// <summary>No more than the load as it is was promised.</summary>
-    private const double AsItIs = 1.0;
-
     /// <summary>The steps with what holds: every axis that arrives now still does, one at least arrives, and what remains of the imbalance is that of the figures as typed.</summary>
     public static BalanceTried Of(Scenario scenario, PayloadModel payload, BalanceReport report, QuestionOptions options)
     {
@@ -36,7 +33,7 @@ internal static class BalanceTrial
     private static TypedLine? Holding(Scenario scenario, IReadOnlyList<string> settings, QuestionOptions options)
     {
         IReadOnlyList<MountAxis> axes = AxisNames.Of(scenario.Setup);
-        bool[] holds = TypedTrial.Hold(scenario, [.. axes.Select(axis => new Promise(axis, settings, AsItIs))], options);
+        bool[] holds = TypedTrial.Hold(scenario, [.. axes.Select(axis => new Promise(axis, settings, TypedTrial.AsItIs))], options);
         MountAxis[] arriving = [.. axes.Where((_, i) => holds[i])];
         return arriving.Length > 0 ? new TypedLine(arriving, settings) : null;
     }

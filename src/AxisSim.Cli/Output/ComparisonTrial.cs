@@ -1,9 +1,10 @@
 using AxisSim.Cli.Input;
-using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Comparisons;
+using AxisSim.Cli.Text;
 using AxisSim.Core.Batches;
 using AxisSim.Core.Comparisons;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Questions;
 using AxisSim.Files.Scenarios;
 
@@ -51,7 +52,7 @@ internal static class ComparisonTrial
 
             BatchCase[] cases = [.. places.SelectMany(place => report.Axes.Select(axis => new BatchCase(report.Best[place].Setup with { Move = typed }, axis)))];
             BatchResult[] ends = BatchStudy.Run(cases, new BatchOptions { Depth = BatchDepth.Settling, StepSeconds = options.StepSeconds, Threads = options.Threads, Stop = options.Stop });
-            int[] settling = [.. places.Where((_, i) => ends.Skip(i * report.Axes.Count).Take(report.Axes.Count).All(end => end.End == BatchEnd.Arrives))];
+            int[] settling = [.. places.Where((_, i) => ends.Skip(i * report.Axes.Count).Take(report.Axes.Count).All(end => end.End == MoveEnd.Arrives))];
             if (settling.Length > 0)
             {
                 found.Add((setting, settling));

@@ -3,6 +3,7 @@ using AxisSim.Cli.Text.Envelopes;
 using AxisSim.Cli.Text;
 using AxisSim.Core.Envelopes;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Numerics;
 using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 
@@ -15,6 +16,8 @@ internal sealed class EnvelopeWork(MountSetup setup, IReadOnlyList<ForValue> val
     private const double Around = 4.0;
 
     private const double LongestRamp = 600.0;
+
+    private const int Digits = 3;
 
     /// <summary>The resolution is the round number (1, 2 or 5 times a power of ten, in deg/s) at or below this share of the rate in the file.</summary>
     private const double ResolutionShare = 0.005;
@@ -76,17 +79,11 @@ internal sealed class EnvelopeWork(MountSetup setup, IReadOnlyList<ForValue> val
     {
         (double from, double to) = Ramp ?? (own / Around, Math.Min(LongestRamp, own * Around));
         int count = to > from ? Points : 1;
-        IEnumerable<double> even = Enumerable.Range(0, count).Select(i => ThreeDigits(from * Math.Pow(to / from, count == 1 ? 0.0 : i / (count - 1.0))));
+        IEnumerable<double> even = Enumerable.Range(0, count).Select(i => RoundDigits.Nearest(from * Math.Pow(to / from, count == 1 ? 0.0 : i / (count - 1.0)), Digits));
         bool between = own >= from && own <= to;
 
         // A neighbour that would print alike gives way to the file's own.
         return [.. even.Where(ramp => !between || Math.Abs(ramp / own - 1.0) > 0.004).Concat(between ? [own] : []).Distinct().Order()];
-    }
-
-    private static double ThreeDigits(double value)
-    {
-        double grain = Math.Pow(10.0, Math.Floor(Math.Log10(value)) - 2.0);
-        return Math.Round(Math.Round(value / grain) * grain, 12);
     }
 
     private static double Resolution(double rateRadiansPerSecond) => RoundRate(rateRadiansPerSecond, ResolutionShare);

@@ -1,6 +1,8 @@
 using AxisSim.Cli.Text.Maps;
 using AxisSim.Core.Maps;
+using AxisSim.Core.Outcomes;
 using AxisSim.Plots.Pictures;
+using AxisSim.Plots;
 
 namespace AxisSim.Cli.Output;
 
@@ -14,7 +16,7 @@ internal static class MapPictures
         Sentence = OwnText.Verdict(report),
         X = Key(report.Header.X),
         Y = Key(report.Header.Y),
-        Cells = ByRows(report, place => Cell(report.Cells.End(place))),
+        Cells = ByRows(report, report.Cells.End),
         Metric = report.Header.Metric == MapMetric.Outcome ? null : new MapTones(Title(report.Header.Metric), ByRows(report, place => Figure(report, place))),
         Point = report.Distances.Count > 0 ? new MapPoint(report.Header.X.Own.Shown, report.Header.Y.Own.Shown, "the file") : null,
     };
@@ -40,7 +42,7 @@ internal static class MapPictures
     private static double Figure(MapReport report, int place)
     {
         CellResult cell = report.Cells[place];
-        double figure = cell.End == MapEnd.Arrives ? report.Figure(cell) : double.NaN;
+        double figure = cell.End == MoveEnd.Arrives ? report.Figure(cell) : double.NaN;
         return !double.IsFinite(figure) ? double.NaN : report.Header.Metric == MapMetric.Margin ? 100.0 * figure : figure;
     }
 
@@ -50,17 +52,5 @@ internal static class MapPictures
         MapMetric.Settle => "Settling time, s",
         MapMetric.Duration => "Slew and settling, s",
         _ => "Winding, hottest duty without end, degC",
-    };
-
-    private static MapCell Cell(MapEnd end) => end switch
-    {
-        MapEnd.Arrives => MapCell.Arrives,
-        MapEnd.DoesNotSettle => MapCell.DoesNotSettle,
-        MapEnd.ClutchSlips => MapCell.ClutchSlips,
-        MapEnd.Stalls => MapCell.Stalls,
-        MapEnd.NotWorkable => MapCell.NotWorkable,
-        MapEnd.Broken => MapCell.Broken,
-        MapEnd.NotValid => MapCell.NotValid,
-        _ => MapCell.NotComputed,
     };
 }

@@ -1,6 +1,7 @@
-using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Maps;
+using AxisSim.Cli.Text;
 using AxisSim.Core.Maps;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 using AxisSim.Files.Maps;
@@ -14,16 +15,13 @@ internal static class MapTrial
     /// <summary>So many values beyond an edge are tried, one after the other away from it.</summary>
     private const int MostValues = 6;
 
-    /// <summary>No more than the load as it is was promised.</summary>
-    private const double AsItIs = 1.0;
-
     /// <summary>The report with what holds. Parts and maps whose own point arrives stay as they are.</summary>
     /// <param name="report">The map.</param>
     /// <param name="read">Reads the scenario that the map is of; null when it cannot be had as it was.</param>
     /// <param name="stop">Ends the runs.</param>
     public static MapReport Of(MapReport report, Func<Scenario?> read, CancellationToken stop)
     {
-        EdgeDistance[] edges = [.. report.Distances.Where(edge => report.Own.End != MapEnd.Arrives && edge.BeyondEnd == MapEnd.Arrives)];
+        EdgeDistance[] edges = [.. report.Distances.Where(edge => report.Own.End != MoveEnd.Arrives && edge.BeyondEnd == MoveEnd.Arrives)];
         return edges.Length == 0 || report.Header.ShardCount > 1 ? report : new MapReport(report.Header, report.Cells, report.Invalid) { Tries = Tries(report, edges, read(), stop) };
     }
 
@@ -44,6 +42,6 @@ internal static class MapTrial
         MapKey key = report.Key(edge.Along);
         double[] beyond = [.. (edge.Up ? key.Values : key.Values.Reverse()).SkipWhile(value => value != edge.BeyondValue).Take(MostValues)];
         TypedLine[] lines = [.. beyond.Select(value => new TypedLine(axes, [$"{key.Key}={key.Text(value)}"]))];
-        return TypedTrial.First(scenario, lines, AsItIs, options) is { } line ? new MapTry(edge.Along, beyond[Array.IndexOf(lines, line)], line) : null;
+        return TypedTrial.First(scenario, lines, TypedTrial.AsItIs, options) is { } line ? new MapTry(edge.Along, beyond[Array.IndexOf(lines, line)], line) : null;
     }
 }

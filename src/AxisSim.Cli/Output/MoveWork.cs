@@ -16,7 +16,8 @@ internal static class MoveWork
     {
         MoveReport report = Bare(scenario, file, settings, step, results);
         var options = new QuestionOptions { StepSeconds = step, Stop = stop };
-        return report with { Advice = AdviceWork.Of(scenario, report, options), Deciding = DecidingWork.Of(scenario, report, options) };
+        var (advice, deciding) = Asked.Run(AdviceWork.Ask(scenario, report), DecidingWork.Ask(scenario, report), options);
+        return report with { Advice = advice, Deciding = deciding };
     }
 
     private static MoveReport Bare(Scenario scenario, string file, string[] settings, double step, IReadOnlyList<AxisResult> results) => new()
@@ -35,8 +36,8 @@ internal static class MoveWork
 
     /// <summary>The exit code that says what the prediction is.</summary>
     public static int Code(MoveReport report) =>
-        report.Results.Any(result => result.Broken is not null) ? ExitCodes.BadInput
-        : report.Results.All(result => result.Outcome.Verdict == Verdict.Arrives) ? ExitCodes.Good
+        report.Results.Any(result => result.Outcome.Verdict == MoveEnd.Broken) ? ExitCodes.BadInput
+        : report.Results.All(result => result.Outcome.Verdict == MoveEnd.Arrives) ? ExitCodes.Good
         : ExitCodes.PredictedFailure;
 
     private static Dictionary<MountAxis, LumpedLoad> Loads(Scenario scenario)

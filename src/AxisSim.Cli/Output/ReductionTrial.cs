@@ -8,9 +8,6 @@ namespace AxisSim.Cli.Output;
 /// <summary>Runs what the lesson on the reduction would tell to try, as typed.</summary>
 internal static class ReductionTrial
 {
-    /// <summary>No more than the load as it is was promised.</summary>
-    private const double AsItIs = 1.0;
-
     /// <summary>The reports with what holds.</summary>
     public static IReadOnlyList<ReductionReport> Of(Scenario scenario, IReadOnlyList<ReductionReport> reports, QuestionOptions options) =>
     [
@@ -19,8 +16,8 @@ internal static class ReductionTrial
             IReadOnlyList<string> against = ReductionAdvice.AgainstTheBound(report).Settings;
             return report with
             {
-                AgainstTheBound = against.Count == 0 ? null : TypedTrial.First(scenario, [new TypedLine([report.Axis], against)], AsItIs, options),
-                AnotherReduction = TypedTrial.First(scenario, ReductionAdvice.Others(report), AsItIs, options),
+                AgainstTheBound = against.Count == 0 ? null : TypedTrial.First(scenario, [new TypedLine([report.Axis], against)], TypedTrial.AsItIs, options),
+                AnotherReduction = TypedTrial.First(scenario, ReductionAdvice.Others(report), TypedTrial.AsItIs, options),
             };
         }),
     ];

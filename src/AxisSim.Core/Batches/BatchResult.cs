@@ -1,26 +1,6 @@
+using AxisSim.Core.Outcomes;
+
 namespace AxisSim.Core.Batches;
-
-/// <summary>How one case of a batch ended.</summary>
-public enum BatchEnd
-{
-    /// <summary>It arrives (and settles, where settling was asked for).</summary>
-    Arrives,
-
-    /// <summary>The motor loses sync with its command.</summary>
-    Stalls,
-
-    /// <summary>The clutch slips.</summary>
-    ClutchSlips,
-
-    /// <summary>It arrives but does not settle in the time observed; only where settling was asked for.</summary>
-    DoesNotSettle,
-
-    /// <summary>A quantity was no longer a finite number.</summary>
-    Broken,
-
-    /// <summary>No step is short enough for its motion: not simulated.</summary>
-    NotWorkable,
-}
 
 /// <summary>What one case of a batch came to. A figure that was not asked for, or does not exist, is NaN.</summary>
 /// <param name="End">How it ended.</param>
@@ -28,4 +8,4 @@ public enum BatchEnd
 /// <param name="SlewSeconds">Planned duration of the slew, s.</param>
 /// <param name="SettleSeconds">Time from the end of the slew until the payload stays within the tolerance of its rest, s.</param>
 /// <param name="ContinuousCelsius">The hottest winding temperature after slewing, tracking or holding without end, degrees Celsius.</param>
-public readonly record struct BatchResult(BatchEnd End, double FailureSeconds, double SlewSeconds, double SettleSeconds, double ContinuousCelsius);
+public readonly record struct BatchResult(MoveEnd End, double FailureSeconds, double SlewSeconds, double SettleSeconds, double ContinuousCelsius);

@@ -1,6 +1,7 @@
 using AxisSim.Core.Mount.Checks;
-using AxisSim.Core.Stepping;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Stepping.Lanes;
+using AxisSim.Core.Stepping;
 
 namespace AxisSim.Core.Batches;
 
@@ -38,10 +39,10 @@ public static class BatchStudy
             Parallel.For(0, cases.Count, parallel, i => ready[i] = new LaneCase(i, cases[i], options));
             foreach (LaneCase item in ready.Where(item => !item.Choice.Workable))
             {
-                Done(item.Index, item.Result(BatchEnd.NotWorkable, double.NaN));
+                Done(item.Index, item.Result(MoveEnd.NotWorkable, double.NaN));
             }
 
-            List<TeamPlan> teams = TeamPlan.Of(ready, LaneWidths.Of(options.Width), parallel.MaxDegreeOfParallelism);
+            List<TeamPlan> teams = TeamPlan.Of(LaneCase.Different([.. ready.Where(item => item.Choice.Workable)]), LaneWidths.Of(options.Width), parallel.MaxDegreeOfParallelism);
             using var engines = new ThreadLocal<ILaneEngine>(() => LaneWidths.Engine(options.Width, teams.Max(team => team.Cases.Count)));
             Parallel.ForEach(System.Collections.Concurrent.Partitioner.Create(teams, loadBalance: true), parallel, team =>
                 new LaneTeam(engines.Value!, team.Cases, team.Shared, (item, result) => Done(item.Index, result)).Run(options.Stop));

@@ -88,7 +88,7 @@ internal static class ComparisonRound
 
             BatchResult[] ends = ask.Ask(cases);
             open.Clear();
-            foreach ((int e, int a) in asked.Where((_, i) => ends[i].End != BatchEnd.Arrives).Distinct())
+            foreach ((int e, int a) in asked.Where((_, i) => ends[i].End != MoveEnd.Arrives).Distinct())
             {
                 double lower = Math.Min(rates[e][a] * (1.0 - Lowering), rates[e][a] - options.ResolutionRadiansPerSecond);
                 rates[e][a] = round < MostLowerings && lower >= entrants[e].Least[a] ? lower : double.NaN;
@@ -149,7 +149,7 @@ internal static class ComparisonRound
 
     /// <summary>Whether all axes arrive with the load factor: a lower rate may meet a resonance that the greatest one passes by.</summary>
     private static bool Bears(Asker ask, Entrant entrant, MountSetup setup, ComparisonOptions options) =>
-        ask.Ask([.. entrant.Axes.Select(axis => new BatchCase(setup.Loaded(axis, options.LoadFactor), axis))]).All(result => result.End == BatchEnd.Arrives);
+        ask.Ask([.. entrant.Axes.Select(axis => new BatchCase(setup.Loaded(axis, options.LoadFactor), axis))]).All(result => result.End == MoveEnd.Arrives);
 
     private static CandidateAxis Run(CandidateAxis axis, MountSetup setup, ComparisonOptions options)
     {

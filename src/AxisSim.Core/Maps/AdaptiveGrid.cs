@@ -1,3 +1,5 @@
+using AxisSim.Core.Outcomes;
+
 namespace AxisSim.Core.Maps;
 
 /// <summary>Chooses the cells to compute where only the edges between ends matter: a coarse grid, then ever finer along the edges.</summary>
@@ -48,7 +50,7 @@ public sealed class AdaptiveGrid
     /// <summary>Fills in, once nothing more is to be computed, all that lies in even blocks.</summary>
     public void Fill() => Visit((column, row, stride) =>
     {
-        MapEnd end = cells.End(cells.Place(column, row));
+        MoveEnd end = cells.End(cells.Place(column, row));
         ForEach(column, row, stride, place =>
         {
             cells.Fill(place, end);
@@ -128,12 +130,12 @@ public sealed class AdaptiveGrid
 
     private bool IsUneven(int column, int row, int stride)
     {
-        MapEnd first = MapEnd.Unknown;
+        MoveEnd first = MoveEnd.Unknown;
         return !ForEach(column, row, stride, place =>
         {
-            MapEnd end = cells.IsComputed(place) ? cells.End(place) : MapEnd.Unknown;
-            first = first == MapEnd.Unknown ? end : first;
-            return end == MapEnd.Unknown || end == first;
+            MoveEnd end = cells.IsComputed(place) ? cells.End(place) : MoveEnd.Unknown;
+            first = first == MoveEnd.Unknown ? end : first;
+            return end == MoveEnd.Unknown || end == first;
         });
     }
 

@@ -1,4 +1,5 @@
 using AxisSim.Core.Batches;
+using AxisSim.Core.Outcomes;
 
 namespace AxisSim.Core.Maps;
 
@@ -9,17 +10,17 @@ namespace AxisSim.Core.Maps;
 /// <param name="SettleSeconds">Time from the end of the slew until the payload stays within the tolerance of its rest, s.</param>
 /// <param name="ContinuousCelsius">The hottest winding temperature after slewing, tracking or holding without end, degrees Celsius.</param>
 /// <param name="TorqueMargin">Least torque margin on the planned path, share of the pull-out torque; minus infinity where there is no pull-out torque.</param>
-public readonly record struct CellResult(MapEnd End, double FailureSeconds, double SlewSeconds, double SettleSeconds, double ContinuousCelsius, double TorqueMargin)
+public readonly record struct CellResult(MoveEnd End, double FailureSeconds, double SlewSeconds, double SettleSeconds, double ContinuousCelsius, double TorqueMargin)
 {
     /// <summary>A cell with an end and no figures.</summary>
-    public static CellResult Bare(MapEnd end) => new(end, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN);
+    public static CellResult Bare(MoveEnd end) => new(end, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN);
 
     /// <summary>Time of slew and settling together, s.</summary>
     public double DurationSeconds => SlewSeconds + SettleSeconds;
 
     /// <summary>The result of one axis.</summary>
     public static CellResult Of(BatchResult result, double margin) =>
-        new(MapEnds.Of(result.End), result.FailureSeconds, result.SlewSeconds, result.SettleSeconds, result.ContinuousCelsius, margin);
+        new(result.End, result.FailureSeconds, result.SlewSeconds, result.SettleSeconds, result.ContinuousCelsius, margin);
 
     /// <summary>The mount's result from those of two axes: the worse end, the earlier failure, the longer times, the hotter winding, the smaller margin.</summary>
     public CellResult With(in CellResult other) => new(

@@ -1,3 +1,5 @@
+using AxisSim.Core.Outcomes;
+
 namespace AxisSim.Core.Maps;
 
 /// <summary>How far the user's own point is from the edge of what arrives, in one direction along one axis.</summary>
@@ -6,7 +8,7 @@ namespace AxisSim.Core.Maps;
 /// <param name="EdgeValue">Where the edge lies, in the values of the axis, half-way between two cells; NaN when there is none up to the end of the range.</param>
 /// <param name="BeyondValue">The nearest value of the axis beyond the edge; NaN when there is none.</param>
 /// <param name="BeyondEnd">How that cell ends.</param>
-public sealed record EdgeDistance(int Along, bool Up, double EdgeValue, double BeyondValue, MapEnd BeyondEnd);
+public sealed record EdgeDistance(int Along, bool Up, double EdgeValue, double BeyondValue, MoveEnd BeyondEnd);
 
 /// <summary>Looks from the user's own point along the row and the column of the map nearest to it.</summary>
 public static class EdgeDistances
@@ -18,13 +20,13 @@ public static class EdgeDistances
         ArgumentNullException.ThrowIfNull(first);
         ArgumentNullException.ThrowIfNull(second);
         double u = first.PositionOf(firstValue), v = second.PositionOf(secondValue);
-        if (double.IsNaN(u) || double.IsNaN(v) || cells.End(cells.OwnPlace) == MapEnd.Unknown)
+        if (double.IsNaN(u) || double.IsNaN(v) || cells.End(cells.OwnPlace) == MoveEnd.Unknown)
         {
             return [];
         }
 
         int column = (int)Math.Round(u), row = (int)Math.Round(v);
-        bool good = cells.End(cells.OwnPlace) == MapEnd.Arrives;
+        bool good = cells.End(cells.OwnPlace) == MoveEnd.Arrives;
         return
         [
             Look(0, up: false, u, first, good, i => cells.End(cells.Place(i, row))),
@@ -34,13 +36,13 @@ public static class EdgeDistances
         ];
     }
 
-    private static EdgeDistance Look(int along, bool up, double from, GridAxis axis, bool good, Func<int, MapEnd> end)
+    private static EdgeDistance Look(int along, bool up, double from, GridAxis axis, bool good, Func<int, MoveEnd> end)
     {
         double last = from;
         int start = up ? (int)Math.Floor(from) + 1 : (int)Math.Ceiling(from) - 1;
         for (int i = start; i >= 0 && i < axis.Count; i += up ? 1 : -1)
         {
-            if ((end(i) == MapEnd.Arrives) != good)
+            if ((end(i) == MoveEnd.Arrives) != good)
             {
                 return new EdgeDistance(along, up, axis.ValueAt(0.5 * (last + i)), axis.Values[i], end(i));
             }
@@ -48,6 +50,6 @@ public static class EdgeDistances
             last = i;
         }
 
-        return new EdgeDistance(along, up, double.NaN, double.NaN, MapEnd.Unknown);
+        return new EdgeDistance(along, up, double.NaN, double.NaN, MoveEnd.Unknown);
     }
 }

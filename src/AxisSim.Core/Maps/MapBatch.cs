@@ -1,6 +1,7 @@
 using AxisSim.Core.Batches;
-using AxisSim.Core.Mount;
 using AxisSim.Core.Mount.Checks;
+using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
 
@@ -51,7 +52,7 @@ internal sealed class MapBatch(MapCells cells, MapOptions options) : IDisposable
         int[] valid = [.. Enumerable.Range(0, places.Length).Where(i => setups[i] is not null)];
         foreach (int i in Enumerable.Range(0, places.Length).Where(i => setups[i] is null))
         {
-            Report(places[i], CellResult.Bare(MapEnd.NotValid));
+            Report(places[i], CellResult.Bare(MoveEnd.NotValid));
         }
 
         double[] margins = cells.Metric == MapMetric.Margin ? Margins(valid, setups) : [];

@@ -1,3 +1,5 @@
+using AxisSim.Core.Outcomes;
+
 namespace AxisSim.Core.Maps;
 
 /// <summary>The cells of a map: column after column, each from its first row up; one more place holds the user's own point.</summary>
@@ -45,8 +47,8 @@ public sealed class MapCells
     /// <summary>The place of a cell.</summary>
     public int Place(int column, int row) => (column * Rows) + row;
 
-    /// <summary>How a place ends; <see cref="MapEnd.Unknown"/> when it is not known yet.</summary>
-    public MapEnd End(int place) => (MapEnd)ends[place];
+    /// <summary>How a place ends; <see cref="MoveEnd.Unknown"/> when it is not known yet.</summary>
+    public MoveEnd End(int place) => (MoveEnd)ends[place];
 
     /// <summary>Whether a place was computed rather than filled in.</summary>
     public bool IsComputed(int place) => computed[place];
@@ -81,7 +83,7 @@ public sealed class MapCells
     }
 
     /// <summary>Fills in the end of a cell that lies among equals.</summary>
-    public void Fill(int place, MapEnd end)
+    public void Fill(int place, MoveEnd end)
     {
         if (!computed[place])
         {
@@ -93,5 +95,5 @@ public sealed class MapCells
     public int ComputedCount() => computed.AsSpan(0, Count).Count(true);
 
     /// <summary>How many cells end so.</summary>
-    public int CountOf(MapEnd end) => ends.AsSpan(0, Count).Count((byte)end);
+    public int CountOf(MoveEnd end) => ends.AsSpan(0, Count).Count((byte)end);
 }

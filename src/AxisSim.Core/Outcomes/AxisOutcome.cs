@@ -3,22 +3,6 @@ using AxisSim.Core.Sky;
 
 namespace AxisSim.Core.Outcomes;
 
-/// <summary>How a simulated move ends.</summary>
-public enum Verdict
-{
-    /// <summary>It arrives and settles.</summary>
-    Arrives,
-
-    /// <summary>The motor loses sync with its command.</summary>
-    Stalls,
-
-    /// <summary>The clutch slips.</summary>
-    ClutchSlips,
-
-    /// <summary>It arrives but does not settle in the time observed.</summary>
-    DoesNotSettle,
-}
-
 /// <summary>The part of a move in which something happens.</summary>
 public enum MovePhase
 {
@@ -195,8 +179,8 @@ public sealed record AxisOutcome
     /// <summary>The axis.</summary>
     public required MountAxis Axis { get; init; }
 
-    /// <summary>The verdict.</summary>
-    public required Verdict Verdict { get; init; }
+    /// <summary>How it ends.</summary>
+    public required MoveEnd Verdict { get; init; }
 
     /// <summary>Where sync was lost; null when it was not.</summary>
     public LossOfSync? Loss { get; init; }
@@ -215,6 +199,9 @@ public sealed record AxisOutcome
 
     /// <summary>Load factor; null when the move does not arrive.</summary>
     public LoadFactor? LoadFactor { get; init; }
+
+    /// <summary>The rotor's greatest swing as a share of what its field holds; null when it loses step, or the model breaks down.</summary>
+    public RotorSwing? Swing { get; init; }
 
     /// <summary>Planned duration of the slew, s.</summary>
     public required double SlewSeconds { get; init; }

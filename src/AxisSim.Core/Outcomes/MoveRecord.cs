@@ -17,6 +17,7 @@ internal sealed class MoveRecord
     private readonly double _ownSlewEnd;
     private readonly double _restStart;
     private readonly TraceRecorder? _trace;
+    private readonly SwingWatch? _swing;
     private double _windowEnd = SupplyWindowSeconds;
     private double _windowCharge;
     private double _windowTime;
@@ -28,7 +29,8 @@ internal sealed class MoveRecord
     /// <param name="ratio">Total reduction.</param>
     /// <param name="restSeconds">Time at the end of the run over which the final rest is averaged, s.</param>
     /// <param name="trace">Keeps the trace; null when none is wanted.</param>
-    public MoveRecord(MoveRun run, double ratio, double restSeconds, TraceRecorder? trace)
+    /// <param name="swing">Watches the swing of the rotor; null when it is not wanted.</param>
+    public MoveRecord(MoveRun run, double ratio, double restSeconds, TraceRecorder? trace, SwingWatch? swing = null)
     {
         _run = run;
         _ratio = ratio;
@@ -36,6 +38,7 @@ internal sealed class MoveRecord
         _ownSlewEnd = run.ShaftPlan.SlewSeconds;
         _restStart = run.Plan.EndSeconds - restSeconds;
         _trace = trace;
+        _swing = swing;
         Settle = new SettleTrail(run.Choice.StepSeconds, restSeconds);
         Settle.Reserve((long)((run.Plan.EndSeconds - _slewEnd) / run.Choice.StepSeconds) + MoveRun.BlockSteps);
     }
@@ -93,6 +96,7 @@ internal sealed class MoveRecord
             Rest.Add(_run, planned);
         }
 
+        _swing?.See(time, lag, _run.PlanFullSteps, _run.FullStepping);
         _trace?.See(step, reading, planned, lag, settleError, _beyond ?? double.NaN);
     }
 

@@ -61,36 +61,57 @@ public sealed record TorqueSpeedCurves
     /// <param name="speedRadiansPerSecond">Motor speed, rad/s.</param>
     public PullOutTorque At(bool fullStepping, double speedRadiansPerSecond)
     {
-        PullOutCurve curve = Curves.FirstOrDefault(c => c.FullStepping == fullStepping && c.Supply == SupplyLevel.Nominal) ?? Curves[0];
-        int below = -1;
-        int above = -1;
-        for (int i = 0; i < SpeedsRadiansPerSecond.Count && above < 0; i++)
+        PullOutCurve curve = Nominal(fullStepping);
+        int above = FirstAbove(speedRadiansPerSecond), below = above - 1;
+        while (below >= 0 && double.IsNaN(curve.LeastNewtonMetres[below]))
         {
-            if (double.IsNaN(curve.LeastNewtonMetres[i]))
-            {
-                continue;
-            }
-
-            if (SpeedsRadiansPerSecond[i] <= speedRadiansPerSecond)
-            {
-                below = i;
-            }
-            else
-            {
-                above = i;
-            }
+            below--;
         }
 
-        if (below < 0 || above < 0)
+        while (above < SpeedsRadiansPerSecond.Count && double.IsNaN(curve.LeastNewtonMetres[above]))
         {
-            return below < 0 && above < 0 ? default : curve.At(Math.Max(below, above));
+            above++;
+        }
+
+        if (below < 0 || above == SpeedsRadiansPerSecond.Count)
+        {
+            return below >= 0 ? curve.At(below) : above < SpeedsRadiansPerSecond.Count ? curve.At(above) : default;
         }
 
         double share = (speedRadiansPerSecond - SpeedsRadiansPerSecond[below]) / (SpeedsRadiansPerSecond[above] - SpeedsRadiansPerSecond[below]);
         PullOutTorque from = curve.At(below);
         PullOutTorque to = curve.At(above);
         return new PullOutTorque(
-            double.Lerp(from.LeastNewtonMetres, to.LeastNewtonMetres, share),
-            double.Lerp(from.GreatestNewtonMetres, to.GreatestNewtonMetres, share));
+            Line(from.LeastNewtonMetres, to.LeastNewtonMetres, share),
+            Line(from.GreatestNewtonMetres, to.GreatestNewtonMetres, share));
+    }
+
+    /// <summary>A point of a line that rises or falls throughout, to the last bit: a level one stays level.</summary>
+    internal static double Line(double from, double to, double share) => from + (share * (to - from));
+
+    private PullOutCurve Nominal(bool fullStepping)
+    {
+        // A loop by hand: this is asked some hundred thousand times a run.
+        for (int i = 0; i < Curves.Count; i++)
+        {
+            if (Curves[i].FullStepping == fullStepping && Curves[i].Supply == SupplyLevel.Nominal)
+            {
+                return Curves[i];
+            }
+        }
+
+        return Curves[0];
+    }
+
+    private int FirstAbove(double speed)
+    {
+        (int low, int high) = (0, SpeedsRadiansPerSecond.Count);
+        while (low < high)
+        {
+            int middle = (low + high) / 2;
+            (low, high) = SpeedsRadiansPerSecond[middle] <= speed ? (middle + 1, high) : (low, middle);
+        }
+
+        return low;
     }
 }

@@ -66,11 +66,17 @@ public enum TraceQuantity
 
     /// <summary>Pull-out torque at the planned speed, mode and supply, N m.</summary>
     AvailableTorqueNewtonMetres,
+
+    /// <summary>Load angle below which the field pulls the rotor back no more under the load of the planned motion, electrical rad (<see cref="RotorSwing"/>).</summary>
+    HeldFromRadians,
+
+    /// <summary>Load angle above which it pulls it back no more, electrical rad.</summary>
+    HeldToRadians,
 }
 
 /// <summary>The quantities as numbers in a row.</summary>
 internal static class TraceQuantities
 {
     /// <summary>How many there are.</summary>
-    public const int Count = (int)TraceQuantity.AvailableTorqueNewtonMetres + 1;
+    public const int Count = (int)TraceQuantity.HeldToRadians + 1;
 }

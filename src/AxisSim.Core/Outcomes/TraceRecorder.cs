@@ -28,6 +28,7 @@ internal sealed class TraceRecorder
     private readonly double _ratePerRadian;
     private readonly int _length;
     private readonly Func<double, (double Needed, double Available)> _planned;
+    private readonly Func<double, (double From, double To)> _held;
     private readonly long _smooth;
     private readonly IStepSink? _sink;
     private readonly SettlingCloseUp _settling;
@@ -46,12 +47,13 @@ internal sealed class TraceRecorder
     /// <param name="run">The run.</param>
     /// <param name="ratio">Total reduction.</param>
     /// <param name="planned">Needed and available torque of the planned motion at a time, N m.</param>
+    /// <param name="held">Load angles between which the field holds the rotor at a time, electrical rad.</param>
     /// <param name="smoothSeconds">Within that time the planned torques have at most a corner or a jump, s.</param>
     /// <param name="sink">Takes every step; null when nobody wants them.</param>
-    public TraceRecorder(MoveRun run, double ratio, Func<double, (double Needed, double Available)> planned, double smoothSeconds, IStepSink? sink)
+    public TraceRecorder(MoveRun run, double ratio, Func<double, (double Needed, double Available)> planned, Func<double, (double From, double To)> held, double smoothSeconds, IStepSink? sink)
     {
         _run = run;
-        _planned = planned;
+        (_planned, _held) = (planned, held);
         _sink = sink;
         _step = run.Choice.StepSeconds;
         _smooth = (long)Math.Clamp(smoothSeconds / _step, 1.0, 1e9);
@@ -105,6 +107,7 @@ internal sealed class TraceRecorder
         if (_sink is not null)
         {
             (row[(int)TraceQuantity.NeededTorqueNewtonMetres], row[(int)TraceQuantity.AvailableTorqueNewtonMetres]) = _planned(to);
+            (row[(int)TraceQuantity.HeldFromRadians], row[(int)TraceQuantity.HeldToRadians]) = _held(to);
             _sink.Take(new StepSample(to, row[..TraceQuantities.Count]));
         }
 
@@ -205,20 +208,26 @@ internal sealed class TraceRecorder
         _steps = 0;
     }
 
-    /// <summary>Fills in the planned torques.</summary>
+    /// <summary>Fills in the planned torques, and how far they leave the field to hold the rotor.</summary>
     private void Plan()
     {
-        TraceRange needed = Trace[TraceQuantity.NeededTorqueNewtonMetres], available = Trace[TraceQuantity.AvailableTorqueNewtonMetres];
+        Plan(TraceQuantity.NeededTorqueNewtonMetres, TraceQuantity.AvailableTorqueNewtonMetres, _planned);
+        Plan(TraceQuantity.HeldFromRadians, TraceQuantity.HeldToRadians, _held);
+    }
+
+    private void Plan(TraceQuantity first, TraceQuantity second, Func<double, (double One, double Other)> planned)
+    {
+        TraceRange ones = Trace[first], others = Trace[second];
         for (int i = 0; i < Trace.Count; i++)
         {
-            long first = ((long)i * _length) + 1;
-            (SmoothRange need, SmoothRange has) = SmoothRange.Of(first, Math.Min(first + _length - 1, _seen), _smooth, At);
-            needed.Set(i, need.Least, need.Mean, need.Greatest);
-            available.Set(i, has.Least, has.Mean, has.Greatest);
+            long begin = ((long)i * _length) + 1;
+            (SmoothRange one, SmoothRange other) = SmoothRange.Of(begin, Math.Min(begin + _length - 1, _seen), _smooth, At);
+            ones.Set(i, one.Least, one.Mean, one.Greatest);
+            others.Set(i, other.Least, other.Mean, other.Greatest);
         }
 
         // The end of a step, counted from 1 on, to the last bit as it was seen.
-        (double Needed, double Available) At(long step) => _planned(((step - 1) * _step) + _step);
+        (double One, double Other) At(long step) => planned(((step - 1) * _step) + _step);
     }
 
     /// <summary>A number for each quantity, and some over, so that vectors fit.</summary>

@@ -1,5 +1,6 @@
 using AxisSim.Core.Drives;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Numerics;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Core.Questions;
@@ -86,11 +87,11 @@ internal sealed record CureLine(CureKind Kind, double From, IReadOnlyList<double
     /// <summary>Values with two digits on the safe side of an edge, as a person would type them; the nearest first.</summary>
     public static IEnumerable<double> Typed(CureKind kind, double from, double edge, double rated)
     {
-        double unit = kind == CureKind.LowerSlewRate ? Math.PI / 180.0 : 1.0;
-        double value = edge / unit, grain = Math.Pow(10.0, Math.Floor(Math.Log10(value)) - 1.0);
+        const int TypedDigits = 2;
         bool up = edge > from;
-        IEnumerable<double> rounded = Enumerable.Range(0, 2)
-            .Select(k => Math.Round((up ? Math.Ceiling((value / grain) - 1e-9) + k : Math.Floor((value / grain) + 1e-9) - k) * grain, 12) * unit);
+        double unit = kind == CureKind.LowerSlewRate ? Math.PI / 180.0 : 1.0;
+        double value = edge / unit, grain = RoundDigits.Grain(value, TypedDigits), nearest = up ? RoundDigits.Up(value, TypedDigits) : RoundDigits.Down(value, TypedDigits);
+        IEnumerable<double> rounded = Enumerable.Range(0, 2).Select(k => Math.Round(nearest + ((up ? k : -k) * grain), 12) * unit);
         return rounded.Where(one => one > 0.0 && (kind != CureKind.MoreCurrent || one <= rated));
     }
 

@@ -1,5 +1,6 @@
 using AxisSim.Core.Batches;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Core.Questions;
@@ -42,7 +43,7 @@ internal static class CureStudy
         (CureKind Kind, double From, double Furthest, double[] Values)[] found =
         [
             .. lines.Select((line, i) => (line.Kind, line.From, line.Furthest, searches[i].Good is { } good ? CureLine.Typed(line.Kind, line.From, rows[i].Value(good), rated).ToArray() : [])),
-            (CureKind.Changeover, changeover, changeovers[^1], [.. other.Answers.Where(answer => answer.Value == BatchEnd.Arrives).Select(answer => changeovers[answer.Key])]),
+            (CureKind.Changeover, changeover, changeovers[^1], [.. other.Answers.Where(answer => answer.Value == MoveEnd.Arrives).Select(answer => changeovers[answer.Key])]),
         ];
         double?[] proved = Proved(ask, setup, axis, found, loadFactor);
         bool[] scant = Scant(ask, setup, axis, [.. found.Select((one, i) => (one.Kind, Value: proved[i] is null ? one.Furthest : double.NaN))]);
@@ -59,13 +60,13 @@ internal static class CureStudy
     }
 
     private static bool[] Hold(Asker ask, MountAxis axis, IEnumerable<MountSetup> changed, double loadFactor) =>
-        [.. ask.Ask([.. changed.Select(one => new BatchCase(one.Loaded(axis, loadFactor), axis))]).Select(result => result.End == BatchEnd.Arrives)];
+        [.. ask.Ask([.. changed.Select(one => new BatchCase(one.Loaded(axis, loadFactor), axis))]).Select(result => result.End == MoveEnd.Arrives)];
 
     private static bool[] Scant(Asker ask, MountSetup setup, MountAxis axis, (CureKind Kind, double Value)[] furthest)
     {
         BatchResult[] ends = ask.Ask([.. furthest.Where(one => !double.IsNaN(one.Value)).Select(one => new BatchCase(CureLine.Apply(one.Kind, setup, axis, one.Value), axis))]);
         int at = 0;
-        return [.. furthest.Select(one => !double.IsNaN(one.Value) && ends[at++].End == BatchEnd.Arrives)];
+        return [.. furthest.Select(one => !double.IsNaN(one.Value) && ends[at++].End == MoveEnd.Arrives)];
     }
 
     private static CurePair[] Pairs(Asker ask, MountSetup setup, MountAxis axis, IReadOnlyList<CureLine> lines, double loadFactor)

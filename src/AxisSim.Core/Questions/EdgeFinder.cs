@@ -1,4 +1,5 @@
 using AxisSim.Core.Batches;
+using AxisSim.Core.Outcomes;
 
 namespace AxisSim.Core.Questions;
 
@@ -35,7 +36,7 @@ internal static class EdgeFinder
             for (int i = 0; i < owners.Count; i++)
             {
                 int end = i + 1 < owners.Count ? owners[i + 1].From : cases.Count;
-                owners[i].Line.Take(owners[i].Place, results[owners[i].From..end].Select(result => result.End).FirstOrDefault(one => one != BatchEnd.Arrives, BatchEnd.Arrives));
+                owners[i].Line.Take(owners[i].Place, results[owners[i].From..end].Select(result => result.End).FirstOrDefault(one => one != MoveEnd.Arrives, MoveEnd.Arrives));
             }
         }
     }

@@ -1,4 +1,5 @@
 using AxisSim.Core.Batches;
+using AxisSim.Core.Outcomes;
 
 namespace AxisSim.Core.Questions;
 
@@ -29,7 +30,7 @@ internal sealed class EdgeLine
     private readonly int[] scan;
     private readonly int[] beyond;
     private readonly int lookBackParts;
-    private readonly SortedDictionary<int, BatchEnd> answers = [];
+    private readonly SortedDictionary<int, MoveEnd> answers = [];
     private bool scanned;
     private bool wentBeyond;
     private bool lookedBack;
@@ -50,7 +51,7 @@ internal sealed class EdgeLine
     }
 
     /// <summary>All answers so far, by place.</summary>
-    public IReadOnlyDictionary<int, BatchEnd> Answers => answers;
+    public IReadOnlyDictionary<int, MoveEnd> Answers => answers;
 
     /// <summary>The place on the good side of the edge; null when there is none.</summary>
     public int? Good => kind == EdgeKind.LastArriving ? LastArriving : FirstLasting;
@@ -59,7 +60,7 @@ internal sealed class EdgeLine
     public int? Bad => kind == EdgeKind.LastArriving ? FirstFailing : LastFailingBefore(Good);
 
     /// <summary>Takes how the move at a place ended.</summary>
-    public void Take(int place, BatchEnd end) => answers[place] = end;
+    public void Take(int place, MoveEnd end) => answers[place] = end;
 
     /// <summary>Places to try next; empty when the search is over.</summary>
     public IReadOnlyList<int> Next()
@@ -80,29 +81,29 @@ internal sealed class EdgeLine
         return finer.Length > 0 ? finer : LookBack();
     }
 
-    private int? FirstFailing => First(pair => pair.Value != BatchEnd.Arrives);
+    private int? FirstFailing => First(pair => pair.Value != MoveEnd.Arrives);
 
     private int? LastArriving
     {
         get
         {
             int? bad = FirstFailing;
-            return answers.Where(pair => pair.Value == BatchEnd.Arrives && !(pair.Key > bad)).Select(pair => (int?)pair.Key).LastOrDefault();
+            return answers.Where(pair => pair.Value == MoveEnd.Arrives && !(pair.Key > bad)).Select(pair => (int?)pair.Key).LastOrDefault();
         }
     }
 
-    private int? FirstLasting => First(pair => pair.Value == BatchEnd.Arrives && Lasts(pair.Key));
+    private int? FirstLasting => First(pair => pair.Value == MoveEnd.Arrives && Lasts(pair.Key));
 
     private bool Lasts(int place)
     {
         int next = Array.Find(scan, mark => mark > place);
-        return answers.Where(pair => pair.Key > place && pair.Key <= next).All(pair => pair.Value == BatchEnd.Arrives);
+        return answers.Where(pair => pair.Key > place && pair.Key <= next).All(pair => pair.Value == MoveEnd.Arrives);
     }
 
     private int? LastFailingBefore(int? place) =>
-        answers.Where(pair => pair.Value != BatchEnd.Arrives && !(pair.Key >= place)).Select(pair => (int?)pair.Key).LastOrDefault();
+        answers.Where(pair => pair.Value != MoveEnd.Arrives && !(pair.Key >= place)).Select(pair => (int?)pair.Key).LastOrDefault();
 
-    private int? First(Func<KeyValuePair<int, BatchEnd>, bool> wanted) => answers.Where(wanted).Select(pair => (int?)pair.Key).FirstOrDefault();
+    private int? First(Func<KeyValuePair<int, MoveEnd>, bool> wanted) => answers.Where(wanted).Select(pair => (int?)pair.Key).FirstOrDefault();
 
     /// <summary>Places between both sides of the edge; what lies before the least place counts as the side where the row begins.</summary>
     private int[] Finer()

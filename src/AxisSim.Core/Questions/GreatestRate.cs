@@ -1,4 +1,5 @@
 using AxisSim.Core.Batches;
+using AxisSim.Core.Outcomes;
 
 namespace AxisSim.Core.Questions;
 
@@ -29,7 +30,7 @@ public sealed record GreatestRate
     public double FirstFailingRadiansPerSecond { get; init; } = double.NaN;
 
     /// <summary>How that one ends; null when all arrive.</summary>
-    public BatchEnd? Failure { get; init; }
+    public MoveEnd? Failure { get; init; }
 
     /// <summary>The least rate that was tried, rad/s; NaN when none could be.</summary>
     public double LeastTriedRadiansPerSecond { get; init; } = double.NaN;
@@ -44,7 +45,7 @@ public sealed record GreatestRate
     public int Tried { get; init; }
 
     /// <summary>All rates that were tried, rad/s, ascending, with how each ends.</summary>
-    public IReadOnlyList<(double RateRadiansPerSecond, BatchEnd End)> Answers { get; init; } = [];
+    public IReadOnlyList<(double RateRadiansPerSecond, MoveEnd End)> Answers { get; init; } = [];
 
     /// <summary>The stretch of rates around one of them that arrive one after the other as tried; null when that rate, or the nearest tried one below it, fails.</summary>
     public RateStretch? Around(double radiansPerSecond)
@@ -56,18 +57,18 @@ public sealed record GreatestRate
             at = i;
         }
 
-        if (at < 0 || Answers[at].End != BatchEnd.Arrives)
+        if (at < 0 || Answers[at].End != MoveEnd.Arrives)
         {
             return null;
         }
 
         (int from, int to) = (at, at);
-        while (from > 0 && Answers[from - 1].End == BatchEnd.Arrives)
+        while (from > 0 && Answers[from - 1].End == MoveEnd.Arrives)
         {
             from--;
         }
 
-        while (to + 1 < Answers.Count && Answers[to + 1].End == BatchEnd.Arrives)
+        while (to + 1 < Answers.Count && Answers[to + 1].End == MoveEnd.Arrives)
         {
             to++;
         }

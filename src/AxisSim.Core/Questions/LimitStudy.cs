@@ -1,4 +1,5 @@
 using AxisSim.Core.Batches;
+using AxisSim.Core.Outcomes;
 
 namespace AxisSim.Core.Questions;
 
@@ -17,14 +18,14 @@ internal static class LimitStudy
     /// <summary>What makes each of some cases fail, given how it ended.</summary>
     public static LimitFinding[] Find(Asker ask, IReadOnlyList<(BatchCase Case, BatchResult Result)> failures)
     {
-        OneChange[][] changes = [.. failures.Select(one => one.Result.End == BatchEnd.Stalls || one.Result.End == BatchEnd.ClutchSlips ? OneChanges.For(one.Case.Setup, one.Case.Axis).ToArray() : [])];
+        OneChange[][] changes = [.. failures.Select(one => one.Result.End == MoveEnd.Stalls || one.Result.End == MoveEnd.ClutchSlips ? OneChanges.For(one.Case.Setup, one.Case.Axis).ToArray() : [])];
         BatchResult[] ends = ask.Ask([.. failures.SelectMany((one, i) => changes[i].Select(change => Changed(one.Case, change)))]);
         var findings = new LimitFinding[failures.Count];
         int at = 0;
         for (int i = 0; i < failures.Count; i++)
         {
             (BatchCase item, BatchResult result) = failures[i];
-            ChangeResult[] reruns = [.. changes[i].Select((change, k) => new ChangeResult(change, ends[at + k].End == BatchEnd.Arrives))];
+            ChangeResult[] reruns = [.. changes[i].Select((change, k) => new ChangeResult(change, ends[at + k].End == MoveEnd.Arrives))];
             at += reruns.Length;
             double until = double.IsNaN(result.FailureSeconds) ? double.PositiveInfinity : result.FailureSeconds;
             TorqueShares shares = TorqueShares.Hardest(item.Setup, item.Axis, until);
@@ -35,15 +36,15 @@ internal static class LimitStudy
     }
 
     /// <summary>The rule.</summary>
-    public static Limit Rule(BatchEnd end, TorqueShares shares, IReadOnlyList<ChangeResult> reruns)
+    public static Limit Rule(MoveEnd end, TorqueShares shares, IReadOnlyList<ChangeResult> reruns)
     {
         bool Cures(OneChange change) => reruns.Any(rerun => rerun.Change == change && rerun.Arrives);
-        if (end is BatchEnd.Broken or BatchEnd.NotWorkable)
+        if (end is MoveEnd.Broken or MoveEnd.NotWorkable)
         {
             return Limit.NotSimulated;
         }
 
-        if (end == BatchEnd.ClutchSlips || Cures(OneChange.RigidClutch))
+        if (end == MoveEnd.ClutchSlips || Cures(OneChange.RigidClutch))
         {
             return Limit.Clutch;
         }
@@ -84,7 +85,7 @@ internal static class LimitStudy
                select (i, pair),
         ];
         BatchResult[] ends = ask.Ask([.. asked.Select(one => Changed(Changed(failures[one.Index].Case, one.Pair.First), one.Pair.Second))]);
-        foreach (var group in asked.Zip(ends).Where(one => one.Second.End == BatchEnd.Arrives).GroupBy(one => one.First.Index))
+        foreach (var group in asked.Zip(ends).Where(one => one.Second.End == MoveEnd.Arrives).GroupBy(one => one.First.Index))
         {
             findings[group.Key] = findings[group.Key] with { Pairs = [.. group.Select(one => one.First.Pair)] };
         }

@@ -1,5 +1,6 @@
 using AxisSim.Core.Batches;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Core.Questions;
@@ -67,9 +68,9 @@ internal sealed class RateSearch
     /// <summary>What was found.</summary>
     public GreatestRate Result()
     {
-        (int Place, BatchEnd End)[] answers = [.. Line.Answers.Select(pair => (pair.Key, pair.Value))];
+        (int Place, MoveEnd End)[] answers = [.. Line.Answers.Select(pair => (pair.Key, pair.Value))];
         int? bad = Line.Bad;
-        int[] above = [.. answers.Where(answer => answer.End == BatchEnd.Arrives && answer.Place > bad).Select(answer => answer.Place)];
+        int[] above = [.. answers.Where(answer => answer.End == MoveEnd.Arrives && answer.Place > bad).Select(answer => answer.Place)];
         return new GreatestRate
         {
             RampSeconds = ramp,
@@ -87,18 +88,18 @@ internal sealed class RateSearch
         };
     }
 
-    private IEnumerable<RateStretch> Bands((int Place, BatchEnd End)[] answers)
+    private IEnumerable<RateStretch> Bands((int Place, MoveEnd End)[] answers)
     {
-        int last = Array.FindLastIndex(answers, answer => answer.End == BatchEnd.Arrives);
+        int last = Array.FindLastIndex(answers, answer => answer.End == MoveEnd.Arrives);
         for (int i = 0; i < last; i++)
         {
-            if (answers[i].End == BatchEnd.Arrives)
+            if (answers[i].End == MoveEnd.Arrives)
             {
                 continue;
             }
 
             int from = i;
-            while (answers[i + 1].End != BatchEnd.Arrives)
+            while (answers[i + 1].End != MoveEnd.Arrives)
             {
                 i++;
             }

@@ -1,4 +1,5 @@
 using AxisSim.Core.Batches;
+using AxisSim.Core.Outcomes;
 
 namespace AxisSim.Core.Questions;
 
@@ -14,10 +15,10 @@ internal sealed record ValueSearch(EdgeRow Row, EdgeLine Line)
     public double? Bad => Line.Bad is { } place ? Row.Value(place) : null;
 
     /// <summary>How the move at that value ends; null when there is none.</summary>
-    public BatchEnd? BadEnd => Line.Bad is { } place ? Line.Answers[place] : null;
+    public MoveEnd? BadEnd => Line.Bad is { } place ? Line.Answers[place] : null;
 
     /// <summary>Whether something arrives again beyond the first failure.</summary>
-    public bool HasIsland => Line.Bad is { } bad && Line.Answers.Any(answer => answer.Key > bad && answer.Value == BatchEnd.Arrives);
+    public bool HasIsland => Line.Bad is { } bad && Line.Answers.Any(answer => answer.Key > bad && answer.Value == MoveEnd.Arrives);
 
     /// <summary>The question to ask of moves at a value.</summary>
     public EdgeQuestion Question(Func<double, IEnumerable<BatchCase>> moves) => new(Line, place => moves(Row.Value(place)));

@@ -101,7 +101,7 @@ internal sealed class AxisSearch
             Sensitivities = [.. changes.Select((change, i) => new Sensitivity(change.Change, rates[i + 1].RateRadiansPerSecond))],
             Probability = StallProbability.Of(ask, setup, settings, drawn, options.Tolerances, options.Samples, options.Seed),
             Abort = AbortStudy.Of(setup, axis, settings, moves, options.Tolerances),
-            FailingBelow = [.. below.Where((_, i) => lower.Skip(i * loads.Count).Take(loads.Count).Any(one => one.End != BatchEnd.Arrives))],
+            FailingBelow = [.. below.Where((_, i) => lower.Skip(i * loads.Count).Take(loads.Count).Any(one => one.End != MoveEnd.Arrives))],
             Runs = ask.Runs,
         };
     }
@@ -158,7 +158,7 @@ internal sealed class AxisSearch
     {
         BatchResult[] settled = ask.Ask([.. candidates.Select(settings => new LoadCase(trade, ToleranceFactors.Nominal).With(setup, settings, 1.0))], BatchDepth.Settling);
         double limit = Motors.InsulationLimits.LimitCelsius(setup.Axis(axis).Motor.Insulation);
-        int[] good = [.. Enumerable.Range(0, candidates.Length).Where(i => settled[i].End == BatchEnd.Arrives)];
+        int[] good = [.. Enumerable.Range(0, candidates.Length).Where(i => settled[i].End == MoveEnd.Arrives)];
         double[] factors = Factors([.. good.Select(i => candidates[i])], loads, whole: false);
         FrontPoint[] all = [.. good.Select((i, k) => new FrontPoint(candidates[i], settled[i].SlewSeconds, settled[i].SettleSeconds, factors[k], settled[i].ContinuousCelsius))];
         tooHot.AddRange(all.Where(point => point.ContinuousCelsius > limit));
@@ -196,9 +196,9 @@ internal sealed class AxisSearch
             BatchResult[] seen = ask.Ask([.. own.Select(load => load.With(setup, chosen.Settings, 1.0))], BatchDepth.Settling);
             LoadCase[] failing =
             [
-                .. cases.Where((_, i) => results[i].End != BatchEnd.Arrives),
-                .. loads.Where((_, i) => rests[i].End is not (BatchEnd.Arrives or BatchEnd.DoesNotSettle)),
-                .. own.Where((_, i) => seen[i].End != BatchEnd.Arrives),
+                .. cases.Where((_, i) => results[i].End != MoveEnd.Arrives),
+                .. loads.Where((_, i) => rests[i].End is not (MoveEnd.Arrives or MoveEnd.DoesNotSettle)),
+                .. own.Where((_, i) => seen[i].End != MoveEnd.Arrives),
             ];
             verified = new Verification(results.Length + rests.Length + seen.Length, corners.Count, moves.Count, failing.Length);
             if (failing.Length == 0)
@@ -220,7 +220,7 @@ internal sealed class AxisSearch
         BatchResult[] results = ask.Ask([.. points.SelectMany(point => cases.Select(load => load.With(setup, point.Settings, options.LoadFactor)))]);
         for (int i = 0; i < points.Count; i++)
         {
-            if (points[i] == failed || results.Skip(i * cases.Length).Take(cases.Length).Any(result => result.End != BatchEnd.Arrives))
+            if (points[i] == failed || results.Skip(i * cases.Length).Take(cases.Length).Any(result => result.End != MoveEnd.Arrives))
             {
                 double factor = Math.Min(points[i].LoadFactor, Factors([points[i].Settings], cases, whole: true)[0]);
                 points[i] = points[i] with { LoadFactor = points[i] == failed ? Math.Min(factor, 0.999 * options.LoadFactor) : factor };

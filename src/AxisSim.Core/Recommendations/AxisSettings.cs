@@ -14,6 +14,9 @@ namespace AxisSim.Core.Recommendations;
 public readonly record struct AxisSettings(
     double SlewRateRadiansPerSecond, double RampSeconds, double SlewCurrentAmperes, double TrackingCurrentAmperes, double HoldingCurrentAmperes, double ChangeoverRadiansPerSecond)
 {
+    /// <summary>Digits to which currents and ramps are set.</summary>
+    internal const int Digits = 3;
+
     /// <summary>The settings that a setup has now.</summary>
     public static AxisSettings Of(MountSetup setup, MountAxis axis)
     {

@@ -1,5 +1,6 @@
 using AxisSim.Core.Batches;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Stepping.Jobs;
@@ -27,7 +28,7 @@ public sealed record Binding(Limit Limit, LimitFinding? Finding, GreatestRate Gr
         AxisSettings failing = settings with { SlewRateRadiansPerSecond = greatest.FirstFailingRadiansPerSecond };
         BatchCase[] cases = [.. loads.Select(load => load.With(setup, failing, margin, RateFinder.ProbeRadians(failing)))];
         BatchResult[] results = ask.Ask(cases);
-        int first = Array.FindIndex(results, result => result.End != BatchEnd.Arrives);
+        int first = Array.FindIndex(results, result => result.End != MoveEnd.Arrives);
         LimitFinding finding = LimitStudy.Find(ask, [(cases[Math.Max(0, first)], results[Math.Max(0, first)])])[0];
         return new Binding(finding.Limit, finding, greatest, from);
     }

@@ -1,6 +1,7 @@
 using AxisSim.Core.Gearing;
 using AxisSim.Core.Motors;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Numerics;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Stepping.Jobs;
@@ -97,6 +98,6 @@ public sealed record HoldingCurrents(
     {
         double wanted = Math.Max(least, Math.Max(torque, resolution));
         CurrentReason reason = wanted == least ? CurrentReason.Least : wanted == torque ? CurrentReason.Torque : CurrentReason.Resolution;
-        return wanted > most ? (most, CurrentReason.Capped) : (Math.Min(most, RoundCurrent.Up(wanted)), reason);
+        return wanted > most ? (most, CurrentReason.Capped) : (Math.Min(most, RoundDigits.Up(wanted, AxisSettings.Digits)), reason);
     }
 }

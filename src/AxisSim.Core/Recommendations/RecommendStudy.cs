@@ -64,9 +64,9 @@ public static class RecommendStudy
         CheckMove own = CheckMoves.Of(setup, axis, options.LatitudeRadians)[0];
         AxisSettings settings = AxisSettings.Of(setup, axis);
         var ask = new Asker(new QuestionOptions { Threads = options.Threads, StepSeconds = options.StepSeconds, Stop = options.Stop });
-        bool settles = ask.Ask([new LoadCase(own, ToleranceFactors.Nominal).With(setup, settings, 1.0)], BatchDepth.Settling)[0].End == BatchEnd.Arrives;
+        bool settles = ask.Ask([new LoadCase(own, ToleranceFactors.Nominal).With(setup, settings, 1.0)], BatchDepth.Settling)[0].End == MoveEnd.Arrives;
         return (settles ? 0 : 1) + ask.Ask([.. Enumerable.Range(0, ToleranceFactors.Corners).Select(mask => new LoadCase(own, ToleranceFactors.Corner(options.Tolerances, mask)).With(setup, settings, options.LoadFactor))])
-            .Count(result => result.End != BatchEnd.Arrives);
+            .Count(result => result.End != MoveEnd.Arrives);
     }
 
     private static MountSetup Applied(MountSetup setup, AxisRecommendation axis) => axis.Chosen is { } chosen ? chosen.Settings.Apply(setup, axis.Axis) : setup;

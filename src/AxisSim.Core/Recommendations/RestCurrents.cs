@@ -1,5 +1,6 @@
 using AxisSim.Core.Batches;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Numerics;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Questions;
 using AxisSim.Core.Stepping.Jobs;
@@ -30,7 +31,7 @@ internal static class RestCurrents
             .. from slew in slewCurrents
                let currents = statics(slew)
                let least = tracks ? currents.TrackingAmperes : currents.HoldingAmperes
-               select (currents, (double[])[least, .. Shares.Select(share => RoundCurrent.Down(share * slew)).Where(level => level > 1.02 * least)]),
+               select (currents, (double[])[least, .. Shares.Select(share => RoundDigits.Down(share * slew, AxisSettings.Digits)).Where(level => level > 1.02 * least)]),
         ];
         BatchResult[] results = ask.Ask(
         [
@@ -48,8 +49,8 @@ internal static class RestCurrents
         {
             BatchResult[] levels = results[at..(at + asked[i].Levels.Length)];
             at += levels.Length;
-            double best = levels.Where(result => result.End == BatchEnd.Arrives).Select(result => result.SettleSeconds).DefaultIfEmpty(double.NaN).Min();
-            int chosen = Array.FindIndex(levels, result => result.End == BatchEnd.Arrives && result.SettleSeconds <= best + LaterSeconds);
+            double best = levels.Where(result => result.End == MoveEnd.Arrives).Select(result => result.SettleSeconds).DefaultIfEmpty(double.NaN).Min();
+            int chosen = Array.FindIndex(levels, result => result.End == MoveEnd.Arrives && result.SettleSeconds <= best + LaterSeconds);
             found[slewCurrents[i]] = chosen <= 0 ? asked[i].Statics : asked[i].Statics.With(tracks, asked[i].Levels[chosen]);
         }
 

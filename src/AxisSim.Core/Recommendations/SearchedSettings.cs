@@ -1,5 +1,6 @@
 using AxisSim.Core.Motors;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Numerics;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Core.Recommendations;
@@ -24,8 +25,8 @@ internal static class SearchedSettings
         AxisModel model = setup.Axis(axis);
         AxisSettings own = AxisSettings.Of(setup, axis);
         double rated = model.Motor.RatedCurrentAmperes;
-        double[] ramps = [.. (coarse ? CoarseRamps : Ramps).Where(ramp => Math.Abs(Math.Log(ramp / own.RampSeconds)) > Near).Append(ThreeDigits(own.RampSeconds)).Order()];
-        double[] currents = [.. (coarse ? CoarseShares : Shares).Select(share => Math.Min(rated, RoundCurrent.Down(share * rated))).Append(RoundCurrent.Down(Math.Min(own.SlewCurrentAmperes, rated))).Distinct().OrderDescending()];
+        double[] ramps = [.. (coarse ? CoarseRamps : Ramps).Where(ramp => Math.Abs(Math.Log(ramp / own.RampSeconds)) > Near).Append(RoundDigits.Up(own.RampSeconds, AxisSettings.Digits)).Order()];
+        double[] currents = [.. (coarse ? CoarseShares : Shares).Select(share => Math.Min(rated, RoundDigits.Down(share * rated, AxisSettings.Digits))).Append(RoundDigits.Down(Math.Min(own.SlewCurrentAmperes, rated), AxisSettings.Digits)).Distinct().OrderDescending()];
         double[] changeovers = Changeovers(model, coarse);
         return
         [
@@ -64,12 +65,6 @@ internal static class SearchedSettings
         }
 
         return low;
-    }
-
-    private static double ThreeDigits(double value)
-    {
-        double grain = Math.Pow(10.0, Math.Floor(Math.Log10(value)) - 2.0);
-        return Math.Round(Math.Ceiling((value / grain) - 1e-9) * grain, 12);
     }
 
     // A whole number of rpm in tens: what a drive may be set to.

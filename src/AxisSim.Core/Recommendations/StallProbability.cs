@@ -1,6 +1,7 @@
 using AxisSim.Core.Batches;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Numerics;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Questions;
 using AxisSim.Core.Stepping.Jobs;
 
@@ -22,7 +23,7 @@ public readonly record struct StallProbability(int Samples, int Failed, int Seed
     {
         ToleranceFactors[] drawn = Draw(tolerances, samples, seed);
         BatchResult[] results = ask.Ask([.. moves.SelectMany(move => drawn.Select(factors => new LoadCase(move, factors).With(setup, settings, 1.0)))]);
-        int failed = Enumerable.Range(0, samples).Count(i => Enumerable.Range(0, moves.Count).Any(m => results[(m * samples) + i].End != BatchEnd.Arrives));
+        int failed = Enumerable.Range(0, samples).Count(i => Enumerable.Range(0, moves.Count).Any(m => results[(m * samples) + i].End != MoveEnd.Arrives));
         return new StallProbability(samples, failed, seed, ClopperPearson.Upper(failed, samples, Confidence));
     }
 

@@ -26,7 +26,7 @@ public sealed record ReductionPoint
     public required double SafeAccelerationRadiansPerSecondSquared { get; init; }
 
     /// <summary>How the next greater acceleration ends; null when every one that was tried arrives.</summary>
-    public BatchEnd? AccelerationFailure { get; init; }
+    public MoveEnd? AccelerationFailure { get; init; }
 
     /// <summary>Slew rate of the moves that tried accelerations, rad/s.</summary>
     public required double AccelerationTriedAtRadiansPerSecond { get; init; }
@@ -38,7 +38,7 @@ public sealed record ReductionPoint
     public required TorqueShares OwnShares { get; init; }
 
     /// <summary>How the scenario's own move ends; null when it was not simulated.</summary>
-    public Verdict? OwnMove { get; init; }
+    public MoveEnd? OwnMove { get; init; }
 
     /// <summary>Least torque margin of the scenario's own move, as a share; NaN when it was not simulated.</summary>
     public double OwnMargin { get; init; } = double.NaN;

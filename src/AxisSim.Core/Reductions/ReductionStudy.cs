@@ -100,7 +100,7 @@ public static class ReductionStudy
     /// <summary>Load factors of the own moves that arrive, all together.</summary>
     private static void LoadOwn(Asker ask, ReductionWork[] works, ReductionPoint[] points)
     {
-        int[] arriving = [.. Enumerable.Range(0, points.Length).Where(i => points[i].OwnMove == Verdict.Arrives)];
+        int[] arriving = [.. Enumerable.Range(0, points.Length).Where(i => points[i].OwnMove == MoveEnd.Arrives)];
         ValueSearch[] searches = [.. arriving.Select(_ => LoadFactors.Search(fromBelow: false))];
         EdgeFinder.Find(ask, [.. arriving.Zip(searches).Select(one => one.Second.Question(factor => [new BatchCase(works[one.First].Setup.Loaded(works[one.First].Axis, factor), works[one.First].Axis)]))]);
         foreach ((int i, ValueSearch search) in arriving.Zip(searches))
@@ -130,7 +130,7 @@ public static class ReductionStudy
             OwnMove = outcome?.Verdict,
             OwnMargin = outcome?.Margin.Value ?? double.NaN,
             OwnLoadFactor = null,
-            OwnSettleSeconds = outcome is { Verdict: Verdict.Arrives } ? outcome.Settling?.AgainstRestSeconds ?? double.NaN : double.NaN,
+            OwnSettleSeconds = outcome is { Verdict: MoveEnd.Arrives } ? outcome.Settling?.AgainstRestSeconds ?? double.NaN : double.NaN,
         };
     }
 }

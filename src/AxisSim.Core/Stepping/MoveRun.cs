@@ -77,6 +77,9 @@ internal sealed class MoveRun
     /// <summary>Rotor less plan, electrical rad.</summary>
     public double LoadAngle => 0.5 * Math.PI * (RotorFullSteps - _commands.PlanFullSteps);
 
+    /// <summary>The plan, full steps.</summary>
+    public double PlanFullSteps => _commands.PlanFullSteps;
+
     public NonFinite? Failure { get; private set; }
 
     /// <summary>Mechanical state, speeds per second.</summary>

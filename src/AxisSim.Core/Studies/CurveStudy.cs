@@ -18,7 +18,12 @@ public static class CurveStudy
     private const double Beyond = 1.02;
 
     private const int Points = 24;
-    private const int PathPoints = 400;
+
+    /// <summary>Stretches of the path over the time of the slew.</summary>
+    private const int PathStretches = 400;
+
+    /// <summary>Stretches of the path over the speeds of a ramp, however short it is.</summary>
+    private const int RampStretches = 150;
 
     /// <summary>Rounds in which speeds are put between those that differ.</summary>
     private const int Rounds = 2;
@@ -39,9 +44,6 @@ public static class CurveStudy
         EntryCheck.Require(setup, axis);
         return Whole(setup, axis, [SupplyLevel.Nominal, SupplyLevel.Low, SupplyLevel.High], progress);
     }
-
-    /// <summary>Both modes at nominal supply, over all speeds.</summary>
-    internal static TorqueSpeedCurves AtNominal(MountSetup setup, MountAxis axis) => Whole(setup, axis, [SupplyLevel.Nominal], null);
 
     /// <summary>Least margin of the move's path against the simulated pull-out at nominal supply, in the mode that the drive uses at each speed.</summary>
     public static TorqueMargin LeastMargin(TorqueSpeedCurves curves)
@@ -95,7 +97,8 @@ public static class CurveStudy
         return Curves(setup, axis, plan, curves.SpeedsRadiansPerSecond, curves.Curves);
     }
 
-    private static TorqueSpeedCurves Whole(MountSetup setup, MountAxis axis, SupplyLevel[] levels, Action<double>? progress)
+    /// <summary>Both modes at some supply voltages, the nominal one among them, over all speeds.</summary>
+    internal static TorqueSpeedCurves Whole(MountSetup setup, MountAxis axis, SupplyLevel[] levels, Action<double>? progress)
     {
         var plan = new MovePlan(setup);
         AxisModel model = setup.Axis(axis);
@@ -238,12 +241,12 @@ public static class CurveStudy
         return bands;
     }
 
-    /// <summary>The path in even stretches of time, of each the points of the least and the greatest torque: a swing between two points must not hide.</summary>
+    /// <summary>The path in stretches that are even in time, and in speed where that changes faster; of each the points of the least and the greatest torque: a swing between two points must not hide.</summary>
     internal static IReadOnlyList<NeedPoint> Path(MountSetup setup, MountAxis axis, MovePlan plan)
     {
-        var path = new List<NeedPoint>(2 * (PathPoints + 1));
-        double stretch = plan.SlewSeconds / PathPoints;
-        double until = stretch;
+        var path = new List<NeedPoint>();
+        double stretch = plan.SlewSeconds / PathStretches, until = stretch;
+        double change = Math.Abs(plan.At(axis).PeakSpeed) * setup.Axis(axis).Train.TotalRatio / RampStretches, from = 0.0;
         NeedPoint? low = null;
         NeedPoint? high = null;
         void Take()
@@ -258,14 +261,16 @@ public static class CurveStudy
 
         foreach (NeedPoint at in new NeedRun(setup, axis, plan).Until(plan.SlewSeconds))
         {
-            if (at.TimeSeconds > until)
+            double speed = Math.Abs(at.SpeedRadiansPerSecond);
+            if (at.TimeSeconds > until || Math.Abs(speed - from) > change)
             {
                 Take();
-                until += stretch;
+                from = speed;
+                until += at.TimeSeconds > until ? stretch : 0.0;
             }
 
             double along = at.SpeedRadiansPerSecond < 0.0 ? -at.TorqueNewtonMetres : at.TorqueNewtonMetres;
-            NeedPoint point = at with { SpeedRadiansPerSecond = Math.Abs(at.SpeedRadiansPerSecond), TorqueNewtonMetres = along + 0.0 };
+            NeedPoint point = at with { SpeedRadiansPerSecond = speed, TorqueNewtonMetres = along + 0.0 };
             low = low is null || along < low.TorqueNewtonMetres ? point : low;
             high = high is null || along > high.TorqueNewtonMetres ? point : high;
         }

@@ -92,8 +92,10 @@ public static class MoveStudy
         var run = new MoveRun(setup, axis, plan, options.StepSeconds);
         double ratio = model.Train.TotalRatio;
         var planned = new PlannedTorques(setup, axis, plan, curves);
-        var trace = new TraceRecorder(run, ratio, planned.At, planned.SmoothSeconds, options.EveryStep);
-        var record = new MoveRecord(run, ratio, SettleJudge.Of(setup, axis).RestSeconds, trace);
+        var share = new SwingShare(setup, axis, plan, planned.Need);
+        var trace = new TraceRecorder(run, ratio, planned.At, share.Held, planned.SmoothSeconds, options.EveryStep);
+        var swing = new SwingWatch(model.Drive, Facts.Of(setup, axis).RotorResonanceHertz, run.Choice.StepSeconds, share.Of);
+        var record = new MoveRecord(run, ratio, SettleJudge.Of(setup, axis).RestSeconds, trace, swing);
         var recorder = new MoveRecorder(record);
         double fall = run.ShaftPlan.SlewSeconds + model.Drive.CurrentFallDelaySeconds;
         bool whole = RunTo(run, ref recorder, 0.0, Math.Min(plan.EndSeconds, fall - BeforeFallSeconds), plan.EndSeconds, options);
@@ -104,6 +106,7 @@ public static class MoveStudy
             : null;
         trace.Finish(record.LostAt);
         AxisOutcome outcome = Judge(setup, axis, plan, run, record, jump, curves);
+        outcome = outcome with { Swing = outcome.Verdict is MoveEnd.Stalls or MoveEnd.Broken ? null : swing.Greatest is { } at ? share.At(at.Angle, at.Seconds, at.FullStepping) : null };
         if (broken is not null || !options.Explain)
         {
             return new AxisResult(outcome, trace.Trace, curves, null, run.Choice, broken);
@@ -115,7 +118,7 @@ public static class MoveStudy
             outcome = outcome with { Settling = settling with { HalfStep = half } };
         }
 
-        bool arrives = outcome.Verdict is Verdict.Arrives or Verdict.DoesNotSettle;
+        bool arrives = outcome.Verdict is MoveEnd.Arrives or MoveEnd.DoesNotSettle;
         string doing = arrives ? "looking for the edge" : "searching cause and cure";
         options.Progress?.Invoke(doing, 0.0);
         MoveAnswers answers = MoveAnswers.Of(
@@ -129,10 +132,11 @@ public static class MoveStudy
         double ratio = model.Train.TotalRatio;
         LossOfSync? loss = Loss(axis, plan, record, ratio);
         Settling? settling = loss is null && record.Settle.Count > 0 ? Settle(setup, model, axis, plan, run, record, jump) : null;
-        Verdict verdict = loss is not null ? Verdict.Stalls
-            : record.SlipAt is not null ? Verdict.ClutchSlips
-            : settling?.AgainstRestSeconds is null ? Verdict.DoesNotSettle
-            : Verdict.Arrives;
+        MoveEnd verdict = run.Failure is not null ? MoveEnd.Broken
+            : loss is not null ? MoveEnd.Stalls
+            : record.SlipAt is not null ? MoveEnd.ClutchSlips
+            : settling?.AgainstRestSeconds is null ? MoveEnd.DoesNotSettle
+            : MoveEnd.Arrives;
         return new AxisOutcome
         {
             Axis = axis,

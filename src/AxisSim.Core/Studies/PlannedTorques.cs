@@ -20,12 +20,9 @@ internal sealed class PlannedTorques
     private readonly ShaftNeed _still;
     private readonly MotorPlan _plan;
     private readonly double _ratio;
-    private readonly double _changeover;
+    private readonly TorqueSpeedCurves _curves;
     private readonly double _first;
     private readonly double[] _need;
-    private readonly double[] _speeds;
-    private readonly double[] _micro;
-    private readonly double[] _full;
     private readonly double _fallSeconds;
     private readonly AxisModel _slewing;
     private readonly AxisModel _after;
@@ -35,7 +32,7 @@ internal sealed class PlannedTorques
     {
         _still = new ShaftNeed(setup, axis, plan);
         (_plan, _ratio) = (plan.At(axis), setup.Axis(axis).Train.TotalRatio);
-        _changeover = setup.Axis(axis).Drive.ChangeoverRadiansPerSecond;
+        _curves = curves;
         double end = Math.Min(plan.EndSeconds, ((1.0 + SwingsAfterSlews) * plan.SlewSeconds) + SwingsAfterSeconds);
         var need = new List<double>();
         double last = 0.0;
@@ -51,9 +48,6 @@ internal sealed class PlannedTorques
         _slewing = setup.Axis(axis);
         _fallSeconds = plan.At(axis).SlewSeconds + _slewing.Drive.CurrentFallDelaySeconds;
         _after = _slewing with { Drive = _slewing.Drive with { SlewCurrentAmperes = setup.Tracks(axis) ? _slewing.Drive.TrackingCurrentAmperes : _slewing.Drive.HoldingCurrentAmperes } };
-        _speeds = [.. curves.SpeedsRadiansPerSecond];
-        _micro = [.. _speeds.Select(speed => curves.At(fullStepping: false, speed).LeastNewtonMetres)];
-        _full = [.. _speeds.Select(speed => curves.At(fullStepping: true, speed).LeastNewtonMetres)];
     }
 
     /// <summary>Within that time the torques have at most a corner or a jump, s.</summary>
@@ -63,7 +57,7 @@ internal sealed class PlannedTorques
     public (double Needed, double Available) At(double seconds)
     {
         double speed = Math.Abs(_plan.Velocity(seconds)) * _ratio;
-        double slewing = Between(speed > _changeover ? _full : _micro, speed);
+        double slewing = _curves.At(speed > _curves.ChangeoverRadiansPerSecond, speed).LeastNewtonMetres;
         return (Need(seconds), seconds > _fallSeconds ? slewing * Fallen(speed) : slewing);
     }
 
@@ -79,9 +73,10 @@ internal sealed class PlannedTorques
         return _fallen.Share;
     }
 
-    private double ClosedForm(AxisModel model, double speed) => PullOutLaw.OnDrive(model.Motor, model.Drive, speed > _changeover, model.Drive.SupplyVolts, speed);
+    private double ClosedForm(AxisModel model, double speed) => PullOutLaw.OnDrive(model.Motor, model.Drive, speed > _curves.ChangeoverRadiansPerSecond, model.Drive.SupplyVolts, speed);
 
-    private double Need(double seconds)
+    /// <summary>Needed torque at a time, N m.</summary>
+    public double Need(double seconds)
     {
         double place = (seconds - _first) / SmoothSeconds;
         if (place >= _need.Length - 1 || double.IsNaN(place))
@@ -90,22 +85,6 @@ internal sealed class PlannedTorques
         }
 
         int below = (int)Math.Max(0.0, place);
-        return Line(_need[below], _need[below + 1], Math.Max(0.0, place) - below);
+        return TorqueSpeedCurves.Line(_need[below], _need[below + 1], Math.Max(0.0, place) - below);
     }
-
-    private double Between(double[] torques, double speed)
-    {
-        int found = Array.BinarySearch(_speeds, speed);
-        int after = found < 0 ? ~found : found;
-        if (found >= 0 || after == 0 || after == _speeds.Length)
-        {
-            return torques[Math.Min(after, _speeds.Length - 1)];
-        }
-
-        double share = (speed - _speeds[after - 1]) / (_speeds[after] - _speeds[after - 1]);
-        return Line(torques[after - 1], torques[after], share);
-    }
-
-    /// <summary>A point of a line that rises or falls throughout, to the last bit: a level one stays level.</summary>
-    private static double Line(double from, double to, double share) => from + (share * (to - from));
 }

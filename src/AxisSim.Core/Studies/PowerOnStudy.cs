@@ -80,6 +80,6 @@ public static class PowerOnStudy
         MountAxis axis = result.Outcome.Axis;
         AxisMotion motion = setup.Axis(axis).Motion;
         return new SlewStage(
-            share, motion.SlewRateRadiansPerSecond, motion.PeakAcceleration, MotionProfile.Create(setup.Move.Distance(axis), motion).DurationSeconds, result.Outcome, result.Broken);
+            share, motion.SlewRateRadiansPerSecond, motion.PeakAcceleration, MotionProfile.Create(setup.Move.Distance(axis), motion).DurationSeconds, result.Outcome);
     }
 }

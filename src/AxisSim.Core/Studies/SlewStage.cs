@@ -8,5 +8,4 @@ namespace AxisSim.Core.Studies;
 /// <param name="AccelerationRadiansPerSecondSquared">Greatest acceleration then, rad/s2.</param>
 /// <param name="OwnSeconds">Time that this axis is on its way, s; 0 when it does not move.</param>
 /// <param name="Outcome">What comes of it.</param>
-/// <param name="Broken">Set when the run broke down.</param>
-public sealed record SlewStage(double Share, double SlewRateRadiansPerSecond, double AccelerationRadiansPerSecondSquared, double OwnSeconds, AxisOutcome Outcome, BrokenRun? Broken);
+public sealed record SlewStage(double Share, double SlewRateRadiansPerSecond, double AccelerationRadiansPerSecondSquared, double OwnSeconds, AxisOutcome Outcome);

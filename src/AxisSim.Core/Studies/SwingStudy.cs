@@ -43,6 +43,22 @@ public static class SwingStudy
             speed => Shaft(load.LeastTorque(speed / ratio)));
     }
 
+    /// <summary>The bands among the speeds at which the drive uses a mode, up to a greatest one; null when it never does.</summary>
+    /// <param name="setup">The mount and its move.</param>
+    /// <param name="axis">The axis.</param>
+    /// <param name="fullStepping">Full-stepping, which the drive does above its changeover, or microstepping.</param>
+    /// <param name="topRadiansPerSecond">The greatest motor speed, rad/s.</param>
+    public static IReadOnlyList<SwingBand>? BandsMet(MountSetup setup, MountAxis axis, bool fullStepping, double topRadiansPerSecond)
+    {
+        IReadOnlyList<double> all = Speeds(setup, axis, topRadiansPerSecond);
+        double changeover = setup.Axis(axis).Drive.ChangeoverRadiansPerSecond;
+        double[] met = [.. all.Where(speed => fullStepping ? speed > changeover : speed < changeover)];
+
+        // A band may reach up to the changeover, or from there on.
+        bool between = all.Count > 0 && all[0] < changeover && changeover < all[^1];
+        return met.Length == 0 ? null : Bands(setup, axis, fullStepping, between ? [.. met.Append(changeover).Order()] : met);
+    }
+
     /// <summary>Speeds close enough together to look at, up to a greatest one; see <see cref="SmallSwings.Speeds"/>.</summary>
     /// <param name="setup">The mount.</param>
     /// <param name="axis">The axis.</param>

@@ -1,9 +1,10 @@
 using System.Buffers.Binary;
 using System.Numerics;
-using System.Text;
-using System.Text.Json;
 using System.Text.Json.Serialization;
+using System.Text.Json;
+using System.Text;
 using AxisSim.Core.Maps;
+using AxisSim.Core.Outcomes;
 
 namespace AxisSim.Files.Maps;
 
@@ -97,8 +98,8 @@ internal static class JournalFrame
             at += there ? 8 : 0;
         }
 
-        result = new CellResult((MapEnd)content[5], figures[0], figures[1], figures[2], figures[3], figures[4]);
-        return Enum.IsDefined(result.End) && result.End != MapEnd.Unknown;
+        result = new CellResult((MoveEnd)content[5], figures[0], figures[1], figures[2], figures[3], figures[4]);
+        return Enum.IsDefined(result.End) && result.End != MoveEnd.Unknown;
     }
 
     public static byte[] Message(int place, string text)

@@ -1,5 +1,6 @@
 using System.Globalization;
 using AxisSim.Core.Maps;
+using AxisSim.Core.Outcomes;
 using CsvHelper;
 
 namespace AxisSim.Files.Maps;
@@ -35,15 +36,15 @@ internal static class MapCsv
     }
 
     /// <summary>An end as a word of files.</summary>
-    public static string Name(MapEnd end) => end switch
+    public static string Name(MoveEnd end) => end switch
     {
-        MapEnd.Arrives => "arrives",
-        MapEnd.DoesNotSettle => "does_not_settle",
-        MapEnd.ClutchSlips => "clutch_slips",
-        MapEnd.Stalls => "stalls",
-        MapEnd.NotWorkable => "not_workable",
-        MapEnd.Broken => "broken",
-        MapEnd.NotValid => "not_valid",
+        MoveEnd.Arrives => "arrives",
+        MoveEnd.DoesNotSettle => "does_not_settle",
+        MoveEnd.ClutchSlips => "clutch_slips",
+        MoveEnd.Stalls => "stalls",
+        MoveEnd.NotWorkable => "not_workable",
+        MoveEnd.Broken => "broken",
+        MoveEnd.NotValid => "not_valid",
         _ => "unknown",
     };
 

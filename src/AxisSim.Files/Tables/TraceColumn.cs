@@ -20,6 +20,8 @@ internal sealed record TraceColumn(TraceQuantity Quantity, string Name, string U
         new(TraceQuantity.PayloadErrorRadians, "payload_error", "rad"),
         new(TraceQuantity.SettleErrorRadians, "settle_error", "rad"),
         new(TraceQuantity.LoadAngleRadians, "load_angle", "electrical_rad"),
+        new(TraceQuantity.HeldFromRadians, "load_angle_held_from", "electrical_rad"),
+        new(TraceQuantity.HeldToRadians, "load_angle_held_to", "electrical_rad"),
         new(TraceQuantity.MotorTorqueNewtonMetres, "motor_torque", "N_m", Mean: true),
         new(TraceQuantity.NeededTorqueNewtonMetres, "needed_torque", "N_m"),
         new(TraceQuantity.AvailableTorqueNewtonMetres, "available_torque", "N_m"),

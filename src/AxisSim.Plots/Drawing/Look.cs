@@ -117,7 +117,7 @@ internal static partial class Looks
         ("torque-speed", [
             Microstepped, MicrosteppedSimulated, MicrosteppedSupply, FullStepped, FullSteppedSimulated, FullSteppedSupply, MicrosteppedEither, FullSteppedEither,
             Path, PathStart, PathSlewReached, PathBraking, PathStop, Changeover, Unstable]),
-        ("map", [CellToned, CellNoValue, .. Enum.GetValues<MapCell>().Select(Cell), MapEdge, MapPoint]),
+        ("map", [CellToned, CellNoValue, .. CellKinds.Select(Cell), MapEdge, MapPoint]),
         ("envelope", [.. Envelopes, EnvelopeBound, MapPoint]),
         ("comparison", [.. Envelopes, ComparisonNeed, MapPoint]),
         ("front", [FrontAsked, FrontMicro, FrontFull, FrontShort, MapPoint]),

@@ -1,3 +1,4 @@
+using AxisSim.Core.Outcomes;
 using AxisSim.Plots.Pictures;
 using OxyPlot;
 
@@ -41,18 +42,21 @@ internal static partial class Looks
     public static readonly Look FrontShort = new(Swatch.Marker, Palette.Frame, Marker: MarkerType.Triangle, MarkerSize: 4.5);
     public static readonly Look FrontAsked = new(Swatch.Line, Palette.Black, 1.6, Dash.Dashed);
 
-    private static readonly Look[] s_cells =
+    private static readonly (MoveEnd Cell, Look Look)[] s_cells =
     [
-        new(Swatch.Cell, Palette.Frame, Fill: Palette.Tint(Palette.Green, 0.4)),
-        new(Swatch.Cell, Palette.Vermillion, Pattern: Pattern.Rising, Fill: Palette.Tint(Palette.Vermillion, 0.22)),
-        new(Swatch.Cell, Palette.QuietInk, Pattern: Pattern.Falling, Fill: Palette.Tint(Palette.Orange, 0.45)),
-        new(Swatch.Cell, Palette.Green, Pattern: Pattern.Level, Fill: Palette.Tint(Palette.Green, 0.12)),
-        new(Swatch.Cell, Palette.Black, Pattern: Pattern.Crossed, Fill: Palette.Shade),
-        new(Swatch.Cell, Palette.QuietInk, Pattern: Pattern.Squared, Fill: Palette.LightShade),
-        new(Swatch.Cell, Palette.Frame, Pattern: Pattern.Crossed, Fill: Palette.Paper),
-        new(Swatch.Cell, Palette.Frame, Fill: Palette.Paper),
+        (MoveEnd.Arrives, new(Swatch.Cell, Palette.Frame, Fill: Palette.Tint(Palette.Green, 0.4))),
+        (MoveEnd.Stalls, new(Swatch.Cell, Palette.Vermillion, Pattern: Pattern.Rising, Fill: Palette.Tint(Palette.Vermillion, 0.22))),
+        (MoveEnd.ClutchSlips, new(Swatch.Cell, Palette.QuietInk, Pattern: Pattern.Falling, Fill: Palette.Tint(Palette.Orange, 0.45))),
+        (MoveEnd.DoesNotSettle, new(Swatch.Cell, Palette.Green, Pattern: Pattern.Level, Fill: Palette.Tint(Palette.Green, 0.12))),
+        (MoveEnd.Broken, new(Swatch.Cell, Palette.Black, Pattern: Pattern.Crossed, Fill: Palette.Shade)),
+        (MoveEnd.NotWorkable, new(Swatch.Cell, Palette.QuietInk, Pattern: Pattern.Squared, Fill: Palette.LightShade)),
+        (MoveEnd.NotValid, new(Swatch.Cell, Palette.Frame, Pattern: Pattern.Crossed, Fill: Palette.Paper)),
+        (MoveEnd.Unknown, new(Swatch.Cell, Palette.Frame, Fill: Palette.Paper)),
     ];
 
+    /// <summary>The kinds of cells, in the order of legends.</summary>
+    public static IReadOnlyList<MoveEnd> CellKinds { get; } = [.. s_cells.Select(kind => kind.Cell)];
+
     /// <summary>The look of a kind of cells.</summary>
-    public static Look Cell(MapCell cell) => s_cells[(int)cell];
+    public static Look Cell(MoveEnd cell) => Array.Find(s_cells, kind => kind.Cell == cell).Look;
 }

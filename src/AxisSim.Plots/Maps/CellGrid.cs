@@ -1,4 +1,5 @@
 using AxisSim.Core.Maps;
+using AxisSim.Core.Outcomes;
 using AxisSim.Plots.Drawing;
 using AxisSim.Plots.Pictures;
 
@@ -42,12 +43,12 @@ internal sealed class CellGrid
     public bool HasPoint => Picture.Point is { } point && X.IndexOf(point.X) >= 0 && Y.IndexOf(point.Y) >= 0;
 
     /// <summary>How a cell is drawn, but for the tone of its value.</summary>
-    public Look LookOf(int cell) => Picture.Cells[cell] == MapCell.Arrives && Picture.Metric is not null && !HasValue(cell)
+    public Look LookOf(int cell) => Picture.Cells[cell] == MoveEnd.Arrives && Picture.Metric is not null && !HasValue(cell)
         ? Looks.CellNoValue
         : Looks.Cell(Picture.Cells[cell]);
 
     /// <summary>Whether a cell shows a value.</summary>
-    public bool HasValue(int cell) => Picture.Cells[cell] == MapCell.Arrives && Picture.Metric is { } metric && double.IsFinite(metric.Values[cell]);
+    public bool HasValue(int cell) => Picture.Cells[cell] == MoveEnd.Arrives && Picture.Metric is { } metric && double.IsFinite(metric.Values[cell]);
 
     /// <summary>Share of a value in the range of the tones.</summary>
     public double Tone(int cell) => Math.Clamp((Picture.Metric!.Values[cell] - Range!.Value.From) / Range.Value.Length, 0.0, 1.0);

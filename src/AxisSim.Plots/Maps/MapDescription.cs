@@ -1,5 +1,6 @@
 using System.Globalization;
 using AxisSim.Core.Maps;
+using AxisSim.Core.Outcomes;
 using AxisSim.Plots.Drawing;
 using AxisSim.Plots.Pictures;
 
@@ -9,18 +10,18 @@ namespace AxisSim.Plots.Maps;
 internal static class MapDescription
 {
     /// <summary>The name of a look of cells.</summary>
-    public static string Name(Look look) => ReferenceEquals(look, Looks.CellNoValue) ? "arrives, no figure" : Name(Enum.GetValues<MapCell>().First(cell => ReferenceEquals(Looks.Cell(cell), look)));
+    public static string Name(Look look) => ReferenceEquals(look, Looks.CellNoValue) ? "arrives, no figure" : Name(Looks.CellKinds.First(cell => ReferenceEquals(Looks.Cell(cell), look)));
 
     /// <summary>The name of a kind of cells.</summary>
-    public static string Name(MapCell cell) => cell switch
+    public static string Name(MoveEnd cell) => cell switch
     {
-        MapCell.Arrives => "arrives",
-        MapCell.Stalls => "stalls",
-        MapCell.ClutchSlips => "clutch slips",
-        MapCell.DoesNotSettle => "does not settle",
-        MapCell.Broken => "no finite result",
-        MapCell.NotWorkable => "too fast to simulate",
-        MapCell.NotValid => "no valid scenario",
+        MoveEnd.Arrives => "arrives",
+        MoveEnd.Stalls => "stalls",
+        MoveEnd.ClutchSlips => "clutch slips",
+        MoveEnd.DoesNotSettle => "does not settle",
+        MoveEnd.Broken => "no finite result",
+        MoveEnd.NotWorkable => "too fast to simulate",
+        MoveEnd.NotValid => "no valid scenario",
         _ => "not computed",
     };
 
@@ -28,7 +29,8 @@ internal static class MapDescription
     public static string Of(CellGrid grid)
     {
         MapPicture picture = grid.Picture;
-        string[] shares = [.. picture.Cells.GroupBy(cell => cell).OrderBy(group => group.Key).Select(group => string.Create(CultureInfo.InvariantCulture, $"{Name(group.Key)} {100.0 * group.Count() / picture.Cells.Count:0.#} %"))];
+        List<MoveEnd> order = [.. Looks.CellKinds];
+        string[] shares = [.. picture.Cells.GroupBy(cell => cell).OrderBy(group => order.IndexOf(group.Key)).Select(group => string.Create(CultureInfo.InvariantCulture, $"{Name(group.Key)} {100.0 * group.Count() / picture.Cells.Count:0.#} %"))];
         string text = (picture.Sentence.Length > 0 ? picture.Sentence + " " : "")
             + $"Map over {picture.X.Title}, from {Ends(grid.X)}, and {picture.Y.Title}, from {Ends(grid.Y)}, of {picture.Cells.Count.ToString(CultureInfo.InvariantCulture)} points: {string.Join("; ", shares)}.";
         if (grid.LeastAndGreatest is { } ends)
@@ -39,7 +41,7 @@ internal static class MapDescription
         if (grid.HasPoint)
         {
             MapPoint point = picture.Point!;
-            MapCell cell = picture.Cells[(grid.Y.IndexOf(point.Y) * grid.X.Centres.Count) + grid.X.IndexOf(point.X)];
+            MoveEnd cell = picture.Cells[(grid.Y.IndexOf(point.Y) * grid.X.Centres.Count) + grid.X.IndexOf(point.X)];
             text += $" Marked at {Number(point.X)}, {Number(point.Y)}: {point.Label}; the cell there: {Name(cell)}.";
         }
 

@@ -1,4 +1,5 @@
 using AxisSim.Core.Maps;
+using AxisSim.Core.Outcomes;
 using AxisSim.Plots.Drawing;
 using AxisSim.Plots.Pictures;
 using OxyPlot;
@@ -69,12 +70,12 @@ internal static class MapPanel
         return new Panel(scaled ? grid.Picture.Metric!.Title.Split(',')[0] : "How the move ends", legend, model, Height);
     }
 
-    private static readonly Look[] s_order = [Looks.CellNoValue, .. Enum.GetValues<MapCell>().Select(Looks.Cell)];
+    private static readonly Look[] s_order = [Looks.CellNoValue, .. Looks.CellKinds.Select(Looks.Cell)];
 
     private static List<DataPoint> Edge(CellGrid grid, PlotFrame frame)
     {
         List<DataPoint> points = [];
-        foreach (BoundaryLine line in BoundaryTracer.Trace(grid.X, grid.Y, [.. grid.Picture.Cells.Select(cell => cell == MapCell.Arrives)]))
+        foreach (BoundaryLine line in BoundaryTracer.Trace(grid.X, grid.Y, [.. grid.Picture.Cells.Select(cell => cell == MoveEnd.Arrives)]))
         {
             if (line.Closed && Size(line, grid, frame) < SmallestLoopPixels)
             {

@@ -1,34 +1,7 @@
 using AxisSim.Core.Batches;
+using AxisSim.Core.Outcomes;
 
 namespace AxisSim.Plots.Pictures;
-
-/// <summary>What a cell of a map shows. The first six are those of <see cref="BatchEnd"/>.</summary>
-public enum MapCell
-{
-    /// <summary>The move arrives.</summary>
-    Arrives,
-
-    /// <summary>The motor loses sync.</summary>
-    Stalls,
-
-    /// <summary>The clutch slips.</summary>
-    ClutchSlips,
-
-    /// <summary>It arrives but does not settle in the time observed.</summary>
-    DoesNotSettle,
-
-    /// <summary>A quantity was no longer a finite number.</summary>
-    Broken,
-
-    /// <summary>No step is short enough: not simulated.</summary>
-    NotWorkable,
-
-    /// <summary>The two values together are no valid scenario.</summary>
-    NotValid,
-
-    /// <summary>Not computed.</summary>
-    NotComputed,
-}
 
 /// <summary>One axis of a map: a key and its values.</summary>
 /// <param name="Title">Its name with its unit, as on an axis: "Slew rate, deg/s".</param>
@@ -63,23 +36,11 @@ public sealed record MapPicture
     public required MapAxis Y { get; init; }
 
     /// <summary>The cells row by row from the lowest value of Y: index y * (number of x) + x.</summary>
-    public required IReadOnlyList<MapCell> Cells { get; init; }
+    public required IReadOnlyList<MoveEnd> Cells { get; init; }
 
     /// <summary>The figure that is shown where the move arrives; null to show the outcome alone.</summary>
     public MapTones? Metric { get; init; }
 
     /// <summary>A marked point; not drawn outside the map.</summary>
     public MapPoint? Point { get; init; }
-
-    /// <summary>The cell for the end of a case.</summary>
-    public static MapCell CellOf(BatchEnd end) => end switch
-    {
-        BatchEnd.Arrives => MapCell.Arrives,
-        BatchEnd.Stalls => MapCell.Stalls,
-        BatchEnd.ClutchSlips => MapCell.ClutchSlips,
-        BatchEnd.DoesNotSettle => MapCell.DoesNotSettle,
-        BatchEnd.Broken => MapCell.Broken,
-        BatchEnd.NotWorkable => MapCell.NotWorkable,
-        _ => throw new ArgumentOutOfRangeException(nameof(end), end, "a map has no cell for it"),
-    };
 }

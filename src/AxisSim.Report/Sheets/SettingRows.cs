@@ -1,6 +1,7 @@
 using System.Globalization;
 using AxisSim.Core.Gearing;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 using AxisSim.Report.Text;
 
@@ -79,6 +80,7 @@ internal static class SettingRows
                 Row("Load factor", "", Factor),
                 .. axes.Any(axis => axis.Result.Rates is not null) ? [Row("Arrives up to a slew rate of", "deg/s", RateRoom.Reach)] : Array.Empty<SheetRow>(),
                 .. axes.Any(axis => RateRoom.Bands(axis).Length > 0) ? [Row("Slower, it fails at", "deg/s", axis => RateRoom.Bands(axis) is { Length: > 0 } bands ? bands : "none found")] : Array.Empty<SheetRow>(),
+                .. axes.Any(axis => axis.Result.Outcome is { Swing: not null } or { Verdict: MoveEnd.Stalls }) ? [Row("Swing of the rotor, of what it can hold", "%", Swing)] : Array.Empty<SheetRow>(),
                 Row("Least torque margin", "%", axis => Say.Number(axis.Result.Outcome.Margin.Value * 100.0, 2)),
             ]),
         ];
@@ -120,6 +122,14 @@ internal static class SettingRows
         { AtLeast: true } factor => $"at least {Say.Number(factor.Value)}",
         { IsThin: true } factor => $"{Say.Number(factor.Value)}: thin",
         { } factor => Say.Number(factor.Value),
+    };
+
+    // What loses step has swung further than its field holds.
+    private static string Swing(SheetAxis axis) => axis.Result.Outcome switch
+    {
+        { Swing: { } swing } => Say.Number(swing.Share * 100.0, 2),
+        { Verdict: MoveEnd.Stalls } => "more: it loses step",
+        _ => "none found",
     };
 
     private static string Entered(double value) => Say.Number(value, EnteredDigits);

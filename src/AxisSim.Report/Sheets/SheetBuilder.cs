@@ -27,10 +27,10 @@ internal static class SheetBuilder
         };
     }
 
-    private static string? Warning(IReadOnlyList<Verdict> verdicts) =>
-        verdicts.Contains(Verdict.Stalls) ? "DO NOT ENTER THESE: the move stalls."
-        : verdicts.Contains(Verdict.ClutchSlips) ? "DO NOT ENTER THESE: the clutch slips."
-        : verdicts.Contains(Verdict.DoesNotSettle) ? "DO NOT ENTER THESE: the move does not settle."
+    private static string? Warning(IReadOnlyList<MoveEnd> verdicts) =>
+        verdicts.Contains(MoveEnd.Stalls) ? "DO NOT ENTER THESE: the move stalls."
+        : verdicts.Contains(MoveEnd.ClutchSlips) ? "DO NOT ENTER THESE: the clutch slips."
+        : verdicts.Contains(MoveEnd.DoesNotSettle) ? "DO NOT ENTER THESE: the move does not settle."
         : null;
 
     // A slower move may meet a resonance that the full rate passes by.

@@ -96,7 +96,7 @@ internal static class StepText
     public static IEnumerable<string> Failing(SheetInput input) =>
         Enumerable.Range(0, input.Axes[0].Slews.Count).Where(stage => Fails(input, stage)).Select(stage => Name(input.Axes[0].Slews[stage].Share)).Select(name => char.ToLowerInvariant(name[0]) + name[1..]);
 
-    private static bool Fails(SheetInput input, int stage) => input.Axes.Any(axis => axis.Slews[stage] is { Broken: not null } or { Outcome.Verdict: not Verdict.Arrives });
+    private static bool Fails(SheetInput input, int stage) => input.Axes.Any(axis => axis.Slews[stage] is { Outcome.Verdict: not MoveEnd.Arrives });
 
     private static string Name(double share) => share switch
     {
@@ -108,9 +108,9 @@ internal static class StepText
 
     private static string Rest(SlewStage stage) => stage switch
     {
-        { Broken: not null } => "unknown",
-        { Outcome.Verdict: Verdict.Stalls } => "STALLS",
-        { Outcome.Verdict: Verdict.ClutchSlips } => "CLUTCH SLIPS",
+        { Outcome.Verdict: MoveEnd.Broken } => "unknown",
+        { Outcome.Verdict: MoveEnd.Stalls } => "STALLS",
+        { Outcome.Verdict: MoveEnd.ClutchSlips } => "CLUTCH SLIPS",
         { Outcome.Settling.AgainstRestSeconds: { } time } => time > 0.0 ? Say.Number(time) : "at once",
         _ => "DOES NOT SETTLE",
     };

@@ -17,10 +17,10 @@ public sealed class CommonPracticeTests
     public void A_very_heavy_load_stalls_microstepped_and_is_carried_full_stepped()
     {
         AxisOutcome micro = Run("never", Heavy);
-        Assert.Equal(Verdict.Stalls, micro.Verdict);
+        Assert.Equal(MoveEnd.Stalls, micro.Verdict);
         Assert.Equal(MovePhase.Slewing, micro.Loss!.Phase);
         Assert.False(micro.Loss.FullStepping);
-        Assert.Equal(Verdict.Arrives, Run("7 rad/s", Heavy).Verdict);
+        Assert.Equal(MoveEnd.Arrives, Run("7 rad/s", Heavy).Verdict);
     }
 
     [Fact]
@@ -28,9 +28,9 @@ public sealed class CommonPracticeTests
     {
         // 120 N m at 3 deg/s: here the supply has less to spare and full-stepping is unstable; microstepping carries what full-stepping does not.
         string[] fast = ["polar.load.imbalance=-120 N*m", .. Heavy[1..3]];
-        Assert.Equal(Verdict.Arrives, Run("never", fast).Verdict);
+        Assert.Equal(MoveEnd.Arrives, Run("never", fast).Verdict);
         AxisOutcome full = Run("20 rad/s", fast);
-        Assert.Equal(Verdict.Stalls, full.Verdict);
+        Assert.Equal(MoveEnd.Stalls, full.Verdict);
         Assert.True(full.Loss!.FullStepping);
     }
 
@@ -53,8 +53,8 @@ public sealed class CommonPracticeTests
     [InlineData("counterweight.distance=0.449 m")]
     public void A_longer_ramp_and_better_balance_cure_the_stall_of_the_demo(string setting)
     {
-        Assert.Equal(Verdict.Stalls, Shipped.Polar("heavy-reflector-stalls", explain: false).Outcome.Verdict);
-        Assert.Equal(Verdict.Arrives, Shipped.Polar("heavy-reflector-stalls", explain: false, setting).Outcome.Verdict);
+        Assert.Equal(MoveEnd.Stalls, Shipped.Polar("heavy-reflector-stalls", explain: false).Outcome.Verdict);
+        Assert.Equal(MoveEnd.Arrives, Shipped.Polar("heavy-reflector-stalls", explain: false, setting).Outcome.Verdict);
     }
 
     private static AxisOutcome Run(string changeover, string[] settings)

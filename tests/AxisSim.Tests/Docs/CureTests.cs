@@ -23,7 +23,7 @@ public sealed partial class CureTests
         Assert.All(settings, setting =>
         {
             AxisResult result = Shipped.Polar("heavy-reflector-stalls", explain: true, setting);
-            Assert.Equal(Verdict.Arrives, result.Outcome.Verdict);
+            Assert.Equal(MoveEnd.Arrives, result.Outcome.Verdict);
             Assert.True(result.Outcome.LoadFactor!.Value >= AskedLoadFactor, $"{setting}: load factor {result.Outcome.LoadFactor.Value}");
         });
     }
@@ -36,7 +36,7 @@ public sealed partial class CureTests
         Assert.Equal("counterweight.distance=0.449 m", first);
         AxisResult cured = Shipped.Polar("heavy-reflector-stalls", explain: true, first);
         AxisResult rescued = Shipped.Polar("heavy-reflector-rescued", explain: true);
-        Assert.Equal(Verdict.Arrives, rescued.Outcome.Verdict);
+        Assert.Equal(MoveEnd.Arrives, rescued.Outcome.Verdict);
         Assert.Equal(cured.Outcome, rescued.Outcome);
         Assert.Equal(ExitCodes.Good, DocCommand.Run("axissim simulate scenarios/heavy-reflector-rescued.toml").Code);
     }

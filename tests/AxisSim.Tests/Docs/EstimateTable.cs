@@ -83,9 +83,9 @@ internal static class EstimateTable
 
     public static string Words(AxisOutcome outcome) => outcome switch
     {
-        { Verdict: Verdict.Stalls, Loss: { } loss } => string.Create(CultureInfo.InvariantCulture, $"stalls at {loss.TimeSeconds:0.000} s"),
-        { Verdict: Verdict.Arrives, LoadFactor: { AtLeast: true } factor } => string.Create(CultureInfo.InvariantCulture, $"arrives, load factor at least {factor.Value:0}"),
-        { Verdict: Verdict.Arrives, LoadFactor: { } factor } => string.Create(CultureInfo.InvariantCulture, $"arrives, load factor {factor.Value:0.00}"),
+        { Verdict: MoveEnd.Stalls, Loss: { } loss } => string.Create(CultureInfo.InvariantCulture, $"stalls at {loss.TimeSeconds:0.000} s"),
+        { Verdict: MoveEnd.Arrives, LoadFactor: { AtLeast: true } factor } => string.Create(CultureInfo.InvariantCulture, $"arrives, load factor at least {factor.Value:0}"),
+        { Verdict: MoveEnd.Arrives, LoadFactor: { } factor } => string.Create(CultureInfo.InvariantCulture, $"arrives, load factor {factor.Value:0.00}"),
         _ => outcome.Verdict.ToString(),
     };
 }

@@ -54,6 +54,6 @@ public sealed class LessonTests
         AxisResult move = Shipped.Polar("heavy-reflector", explain: false, $"polar.stages.belt.ratio={stage}");
         double lag = new ReductionLaw(Shipped.Read("heavy-reflector").Setup, MountAxis.Polar, 0.0).FrictionLag(move.Outcome.Facts.TotalReduction);
         Assert.Equal(settles, lag <= move.Outcome.Settling!.ToleranceRadians);
-        Assert.Equal(settles ? Verdict.Arrives : Verdict.DoesNotSettle, move.Outcome.Verdict);
+        Assert.Equal(settles ? MoveEnd.Arrives : MoveEnd.DoesNotSettle, move.Outcome.Verdict);
     }
 }

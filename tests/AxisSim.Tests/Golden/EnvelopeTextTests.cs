@@ -2,6 +2,7 @@ using AxisSim.Cli.Text.Envelopes;
 using AxisSim.Cli.Text;
 using AxisSim.Core.Batches;
 using AxisSim.Core.Envelopes;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 
@@ -21,7 +22,7 @@ public sealed class EnvelopeTextTests
         Report(MountAxis.Polar, 5.0, Fails(0.4, 3.56), [
             new("8 kg", "payload.tube.mass=8 kg", [Fails(0.1, 1.2), Fails(0.4, 4.62), Ends(1.6, 6.5, Limit.PulseRate)]),
             new("10 kg", "payload.tube.mass=10 kg", [Fails(0.1, 0.88), Fails(0.4, 3.56) with { Island = new RateStretch(4.1 * Degree, 4.9 * Degree) }, Fails(1.6, 6.3)]),
-            new("12 kg", "payload.tube.mass=12 kg", [None(0.1), None(0.4), Fails(1.6, 2.0) with { Failure = BatchEnd.ClutchSlips }]),
+            new("12 kg", "payload.tube.mass=12 kg", [None(0.1), None(0.4), Fails(1.6, 2.0) with { Failure = MoveEnd.ClutchSlips }]),
         ]),
     ]);
 
@@ -57,7 +58,7 @@ public sealed class EnvelopeTextTests
 
     private static GreatestRate Fails(double ramp, double rate) => Ends(ramp, rate, Limit.PulseRate) with
     {
-        Cap = null, FirstFailingRadiansPerSecond = (rate + 0.02) * Degree, Failure = BatchEnd.Stalls,
+        Cap = null, FirstFailingRadiansPerSecond = (rate + 0.02) * Degree, Failure = MoveEnd.Stalls,
     };
 
     private static GreatestRate None(double ramp) => Fails(ramp, 0.0) with { RateRadiansPerSecond = double.NaN };

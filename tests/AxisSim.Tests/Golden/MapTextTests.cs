@@ -1,6 +1,7 @@
-using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Maps;
+using AxisSim.Cli.Text;
 using AxisSim.Core.Maps;
+using AxisSim.Core.Outcomes;
 using AxisSim.Files.Maps;
 
 namespace AxisSim.Tests.Golden;
@@ -16,7 +17,7 @@ public sealed class MapTextTests
 
     [Theory]
     [MemberData(nameof(Names))]
-    public void A_point_that_arrives_near_the_edge(string culture) => Check("map-arrives.txt", culture, () => Report(Ramp(0.9), Rate(4.0), MapMetric.Settle, full: true, new CellResult(MapEnd.Arrives, double.NaN, 12.5, 1.234, 88.8, double.NaN)));
+    public void A_point_that_arrives_near_the_edge(string culture) => Check("map-arrives.txt", culture, () => Report(Ramp(0.9), Rate(4.0), MapMetric.Settle, full: true, new CellResult(MoveEnd.Arrives, double.NaN, 12.5, 1.234, 88.8, double.NaN)));
 
     [Theory]
     [MemberData(nameof(Names))]
@@ -26,9 +27,9 @@ public sealed class MapTextTests
     [MemberData(nameof(Names))]
     public void A_point_off_the_map(string culture) => Check("map-off.txt", culture, () => Report(Ramp(5.0), Rate(4.0) with { ByDefault = true }, MapMetric.Temperature, full: true, OwnArrives));
 
-    private static CellResult OwnStalls => new(MapEnd.Stalls, 0.0528, 14.4, double.NaN, double.NaN, double.NaN);
+    private static CellResult OwnStalls => new(MoveEnd.Stalls, 0.0528, 14.4, double.NaN, double.NaN, double.NaN);
 
-    private static CellResult OwnArrives => new(MapEnd.Arrives, double.NaN, 14.4, 0.8, 141.2, double.NaN);
+    private static CellResult OwnArrives => new(MoveEnd.Arrives, double.NaN, 14.4, 0.8, 141.2, double.NaN);
 
     private static OwnValue Ramp(double seconds) => new(seconds, seconds, ByDefault: false);
 
@@ -59,11 +60,11 @@ public sealed class MapTextTests
         for (int place = 0; place < cells.Count; place++)
         {
             double x = ramps[place / cells.Rows], y = rates[place % cells.Rows];
-            MapEnd end = x < 0.25 && y > 4.5 ? MapEnd.NotValid : 5.0 * x < y ? MapEnd.Stalls : MapEnd.Arrives;
+            MoveEnd end = x < 0.25 && y > 4.5 ? MoveEnd.NotValid : 5.0 * x < y ? MoveEnd.Stalls : MoveEnd.Arrives;
             if (full || place % 2 == 0)
             {
-                bool arrives = end == MapEnd.Arrives;
-                cells.Set(place, new CellResult(end, arrives ? double.NaN : 0.05, 70.0 / y, arrives ? 2.0 - (0.5 * x) : double.NaN, arrives ? 60.0 + (10.0 * y) : double.NaN, end == MapEnd.NotValid ? double.NaN : 1.0 - (y / (8.0 * x))));
+                bool arrives = end == MoveEnd.Arrives;
+                cells.Set(place, new CellResult(end, arrives ? double.NaN : 0.05, 70.0 / y, arrives ? 2.0 - (0.5 * x) : double.NaN, arrives ? 60.0 + (10.0 * y) : double.NaN, end == MoveEnd.NotValid ? double.NaN : 1.0 - (y / (8.0 * x))));
             }
             else
             {
@@ -80,7 +81,7 @@ public sealed class MapTextTests
         var map = new MapReport(header, cells, invalid);
         return new MapReport(header, cells, invalid)
         {
-            Tries = [.. map.Distances.Where(edge => own?.End == MapEnd.Stalls && edge.BeyondEnd == MapEnd.Arrives)
+            Tries = [.. map.Distances.Where(edge => own?.End == MoveEnd.Stalls && edge.BeyondEnd == MoveEnd.Arrives)
                 .Select(edge => new MapTry(edge.Along, edge.BeyondValue, new TypedLine([Core.Sky.MountAxis.Polar, Core.Sky.MountAxis.Declination], [$"{map.Key(edge.Along).Key}={map.Key(edge.Along).Text(edge.BeyondValue)}"])))],
         };
     }

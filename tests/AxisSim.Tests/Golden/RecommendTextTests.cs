@@ -2,6 +2,7 @@ using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Recommend;
 using AxisSim.Core.Batches;
 using AxisSim.Core.Envelopes;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Questions;
 using AxisSim.Core.Recommendations;
 using AxisSim.Core.Sky;
@@ -21,7 +22,7 @@ public sealed class RecommendTextTests
 
     [Theory]
     [MemberData(nameof(Names))]
-    public void An_answer(string culture) => Check("recommend-answer.txt", culture, Report(Answer(), new BatchResult(BatchEnd.Arrives, double.NaN, 21.7, 0.62, 41.2)));
+    public void An_answer(string culture) => Check("recommend-answer.txt", culture, Report(Answer(), new BatchResult(MoveEnd.Arrives, double.NaN, 21.7, 0.62, 41.2)));
 
     [Theory]
     [MemberData(nameof(Names))]

@@ -100,7 +100,7 @@ internal static class SampleComparisons
     private static GreatestRate Search(double rate, double failing) => new()
     {
         RampSeconds = 0.4, RateRadiansPerSecond = rate * Degree, Cap = null, TopRadiansPerSecond = 6.51 * Degree, TopLimit = Limit.PulseRate,
-        FirstFailingRadiansPerSecond = failing * Degree, Failure = BatchEnd.Stalls, LeastTriedRadiansPerSecond = 0.5 * Degree, Tried = 40,
+        FirstFailingRadiansPerSecond = failing * Degree, Failure = MoveEnd.Stalls, LeastTriedRadiansPerSecond = 0.5 * Degree, Tried = 40,
     };
 
     private static CandidateResult Of(int index, string motor, double? ratio, double? volts, CandidateFate fate, Limit limit, double slew, Func<CandidateAxis, CandidateAxis>? change = null, MountAxis[]? axes = null)

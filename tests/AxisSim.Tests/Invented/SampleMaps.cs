@@ -1,3 +1,5 @@
+using AxisSim.Core.Outcomes;
+using AxisSim.Plots.Drawing;
 using AxisSim.Plots.Pictures;
 
 namespace AxisSim.Tests.Invented;
@@ -10,7 +12,7 @@ internal static class SampleMaps
     {
         double[] rates = [.. Enumerable.Range(0, columns).Select(i => 0.5 + (4.5 * i / Math.Max(1, columns - 1)))];
         double[] ramps = [.. Enumerable.Range(0, rows).Select(i => 0.1 * Math.Pow(60.0, (double)i / Math.Max(1, rows - 1)))];
-        var cells = new MapCell[columns * rows];
+        var cells = new MoveEnd[columns * rows];
         double[] margin = new double[columns * rows];
         for (int row = 0; row < rows; row++)
         {
@@ -19,7 +21,7 @@ internal static class SampleMaps
                 double rate = rates[column], ramp = ramps[row], need = (rate / 5.0) + (0.12 * rate / ramp);
                 double away = double.Hypot(rate - 1.6, Math.Log(ramp / 1.5));
                 int cell = (row * columns) + column;
-                cells[cell] = rate / ramp > 9.0 ? MapCell.ClutchSlips : need > 0.85 || away < 0.25 ? MapCell.Stalls : MapCell.Arrives;
+                cells[cell] = rate / ramp > 9.0 ? MoveEnd.ClutchSlips : need > 0.85 || away < 0.25 ? MoveEnd.Stalls : MoveEnd.Arrives;
                 margin[cell] = 100.0 * (1.0 - need);
             }
         }
@@ -40,7 +42,7 @@ internal static class SampleMaps
     public static MapPicture EveryKind()
     {
         const int columns = 16, rows = 8;
-        MapCell[] kinds = Enum.GetValues<MapCell>();
+        MoveEnd[] kinds = [.. Looks.CellKinds];
         return new MapPicture
         {
             Title = "Every kind",
@@ -53,7 +55,7 @@ internal static class SampleMaps
     }
 
     /// <summary>A map of one kind only, with values.</summary>
-    public static MapPicture All(MapCell cell, int columns, int rows, double value) => Margin(columns, rows) with
+    public static MapPicture All(MoveEnd cell, int columns, int rows, double value) => Margin(columns, rows) with
     {
         Cells = [.. Enumerable.Repeat(cell, columns * rows)],
         Metric = new MapTones("Settling, s", [.. Enumerable.Repeat(value, columns * rows)]),

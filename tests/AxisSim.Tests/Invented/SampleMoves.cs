@@ -23,7 +23,7 @@ internal static class SampleMoves
     public static (Trace Trace, AxisOutcome Outcome) Good(double step = 0.002, Action<int, double[]>? spoil = null)
     {
         Trace trace = Run(step, null, false, spoil);
-        return (trace, Outcome(Verdict.Arrives, null, new Settling(0.80, null, 3 * ArcSecond, 0.6 * ArcSecond, 2 * ArcSecond, -6 * ArcSecond, 0.1 * ArcSecond, false)));
+        return (trace, Outcome(MoveEnd.Arrives, null, new Settling(0.80, null, 3 * ArcSecond, 0.6 * ArcSecond, 2 * ArcSecond, -6 * ArcSecond, 0.1 * ArcSecond, false)));
     }
 
     /// <summary>A move that loses sync while speeding up.</summary>
@@ -31,14 +31,14 @@ internal static class SampleMoves
     {
         const double lost = 1.43; // s
         Trace trace = Run(step, lost, false, spoil);
-        return (trace, Outcome(Verdict.Stalls, new LossOfSync(lost, Rate * lost / Ramp, Rate * lost / Ramp * TotalRatio, MovePhase.Accelerating, true), null));
+        return (trace, Outcome(MoveEnd.Stalls, new LossOfSync(lost, Rate * lost / Ramp, Rate * lost / Ramp * TotalRatio, MovePhase.Accelerating, true), null));
     }
 
     /// <summary>Sidereal tracking without a slew: errors of a few tenths of an arcsec.</summary>
     public static (Trace Trace, AxisOutcome Outcome) Tracking()
     {
         Trace trace = Run(0.01, null, true, null);
-        return (trace, Outcome(Verdict.Arrives, null, new Settling(0, 0, 0, null, 1 * ArcSecond, 0, 0.1 * ArcSecond, false)) with { SlewSeconds = 0 });
+        return (trace, Outcome(MoveEnd.Arrives, null, new Settling(0, 0, 0, null, 1 * ArcSecond, 0, 0.1 * ArcSecond, false)) with { SlewSeconds = 0 });
     }
 
     /// <summary>Closed forms that fall with speed, simulations a little under them, and the path of the move above.</summary>
@@ -179,7 +179,7 @@ internal static class SampleMoves
         return trace;
     }
 
-    private static AxisOutcome Outcome(Verdict verdict, LossOfSync? loss, Settling? settling) => new()
+    private static AxisOutcome Outcome(MoveEnd verdict, LossOfSync? loss, Settling? settling) => new()
     {
         Axis = MountAxis.Polar,
         Verdict = verdict,

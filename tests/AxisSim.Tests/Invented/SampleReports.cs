@@ -35,7 +35,7 @@ internal static class SampleReports
     public static MoveReport Broken()
     {
         AxisResult result = Arrives(MountAxis.Polar);
-        return Report([result with { Outcome = result.Outcome with { LoadFactor = null, Settling = null }, Broken = new BrokenRun("rotor speed", 1.25, 47.1, 12.6, 0.0654, 0.0175) }]);
+        return Report([result with { Outcome = result.Outcome with { Verdict = MoveEnd.Broken, Swing = null, LoadFactor = null, Settling = null }, Broken = new BrokenRun("rotor speed", 1.25, 47.1, 12.6, 0.0654, 0.0175) }]);
     }
 
     /// <summary>A slipping clutch, and an axis that does not settle.</summary>
@@ -46,7 +46,7 @@ internal static class SampleReports
         [
             slip with
             {
-                Outcome = slip.Outcome with { Verdict = Verdict.ClutchSlips, Loss = null, LostFullSteps = 0, ClutchSlipSeconds = 0.42, ClutchSlipRadians = 1.5 * Degree },
+                Outcome = slip.Outcome with { Verdict = MoveEnd.ClutchSlips, Loss = null, LostFullSteps = 0, ClutchSlipSeconds = 0.42, ClutchSlipRadians = 1.5 * Degree },
                 Diagnosis = new Diagnosis(
                     slip.Diagnosis!.Why with { Limit = Limit.Clutch, Changes = [new(OneChange.WithoutImbalance, false), new(OneChange.RigidClutch, true)] },
                     new Cures(
@@ -58,7 +58,7 @@ internal static class SampleReports
                         ],
                         [])),
             },
-            swing with { Outcome = swing.Outcome with { Verdict = Verdict.DoesNotSettle, Settling = new Settling(null, null, 12.0 * ArcSecond, null, 2.0 * ArcSecond, 0.0, 0.1 * ArcSecond, false) } },
+            swing with { Outcome = swing.Outcome with { Verdict = MoveEnd.DoesNotSettle, Settling = new Settling(null, null, 12.0 * ArcSecond, null, 2.0 * ArcSecond, 0.0, 0.1 * ArcSecond, false) } },
         ]) with
         { Payload = Bodies, LatitudeRadians = Latitude });
     }
@@ -73,7 +73,7 @@ internal static class SampleReports
             Bearings = new AxisBearings { CoulombNewtonMetres = 1.2, BreakawayNewtonMetres = 1.5 },
             Train = model.Train with { BacklashRadians = 25.0 * ArcSecond, StiffnessNewtonMetresPerRadian = 4e4 },
         };
-        MoveReport report = Report([polar with { Outcome = polar.Outcome with { Verdict = Verdict.DoesNotSettle, LoadFactor = new LoadFactor(5.54, false), Settling = new Settling(null, null, 4.9 * ArcSecond, null, 2.0 * ArcSecond, 0.0, 0.1 * ArcSecond, false) } }]);
+        MoveReport report = Report([polar with { Outcome = polar.Outcome with { Verdict = MoveEnd.DoesNotSettle, LoadFactor = new LoadFactor(5.54, false), Settling = new Settling(null, null, 4.9 * ArcSecond, null, 2.0 * ArcSecond, 0.0, 0.1 * ArcSecond, false) } }]);
         return Advised(report with { Setup = report.Setup with { Polar = model } });
     }
 
@@ -135,10 +135,11 @@ internal static class SampleReports
     {
         AxisOutcome outcome = Outcome(MountAxis.Polar) with
         {
-            Verdict = Verdict.Stalls,
+            Verdict = MoveEnd.Stalls,
             Loss = new LossOfSync(1.43, -2.145 * Degree, -26.95, MovePhase.Accelerating, true),
             LostFullSteps = 42_980,
             LoadFactor = null,
+            Swing = null,
             Settling = null,
             Margin = new TorqueMargin(-0.073, 1.43, 0.156, 0.1454, 26.95),
         };
@@ -169,10 +170,11 @@ internal static class SampleReports
     private static AxisOutcome Outcome(MountAxis axis) => new()
     {
         Axis = axis,
-        Verdict = Verdict.Arrives,
+        Verdict = MoveEnd.Arrives,
         LostFullSteps = 0,
         Margin = new TorqueMargin(0.214, 24.7, 0.1102, 0.1402, 36.6),
         LoadFactor = new LoadFactor(1.17, false),
+        Swing = new RotorSwing(0.413, -1.21, 2.93, 1.9, 26.4, true),
         SlewSeconds = (70.0 / 3.0) + 2.0,
         Settling = new Settling(0.824, null, 3.21 * ArcSecond, -0.61 * ArcSecond, 2.0 * ArcSecond, -6.0 * ArcSecond, 0.1 * ArcSecond, false),
         Offset = new OffsetSplit(-6.02 * ArcSecond, -3.5 * ArcSecond, -2.02 * ArcSecond, -1.0 * ArcSecond, 0.5 * ArcSecond, 0.0, 0.0),

@@ -46,14 +46,14 @@ internal static class SampleSheets
 
     private static SheetAxis Axis(MoveReport report, AxisResult result, Func<AxisModel, AxisModel> change)
     {
-        AxisOutcome slow = result.Outcome with { Verdict = Verdict.Arrives, Loss = null, Settling = new Settling(0.0, null, 0.0, null, 1e-5, 0.0, 0.0, false), Power = result.Outcome.Power with { PeakSupplyAmperes = 0.8765 } };
+        AxisOutcome slow = result.Outcome with { Verdict = MoveEnd.Arrives, Loss = null, Settling = new Settling(0.0, null, 0.0, null, 1e-5, 0.0, 0.0, false), Power = result.Outcome.Power with { PeakSupplyAmperes = 0.8765 } };
         return new SheetAxis(
             change(report.Setup.Axis(result.Outcome.Axis)),
             result,
             [
-                new SlewStage(0.25, 0.75 * Degree, 0.375 * Degree, 95.333, slow, null),
-                new SlewStage(0.5, 1.5 * Degree, 0.75 * Degree, 48.667, slow, null),
-                new SlewStage(1.0, 3.0 * Degree, 1.5 * Degree, 25.333, result.Outcome, null),
+                new SlewStage(0.25, 0.75 * Degree, 0.375 * Degree, 95.333, slow),
+                new SlewStage(0.5, 1.5 * Degree, 0.75 * Degree, 48.667, slow),
+                new SlewStage(1.0, 3.0 * Degree, 1.5 * Degree, 25.333, result.Outcome),
             ]);
     }
 }

@@ -34,8 +34,8 @@ public sealed class DefaultStepTests
         MountSetup setup = Setup(scenario);
         AxisResult normal = MoveStudy.Run(setup, axis, new MoveOptions { Explain = false });
         AxisResult fine = MoveStudy.Run(setup, axis, new MoveOptions { Explain = false, StepSeconds = Fine });
-        Assert.Equal(Verdict.Arrives, fine.Outcome.Verdict);
-        Assert.Equal(Verdict.Arrives, normal.Outcome.Verdict);
+        Assert.Equal(MoveEnd.Arrives, fine.Outcome.Verdict);
+        Assert.Equal(MoveEnd.Arrives, normal.Outcome.Verdict);
         Assert.Equal(0.0, (normal.Outcome.Offset.TotalRadians - fine.Outcome.Offset.TotalRadians) / BenchmarkCase.Arcsecond, tolerance);
         Assert.Equal(0.0, (normal.Outcome.Settling!.RestRadians - fine.Outcome.Settling!.RestRadians) / BenchmarkCase.Arcsecond, FinalArcseconds);
         double least = fine.Outcome.Settling.AgainstRestSeconds!.Value;

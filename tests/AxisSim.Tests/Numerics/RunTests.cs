@@ -37,7 +37,7 @@ public sealed class RunTests
     public void ARecordedStepAllocatesNothing()
     {
         (MoveRun run, double ratio) = Nominal();
-        var recorder = new MoveRecorder(new MoveRecord(run, ratio, 0.2, new TraceRecorder(run, ratio, _ => (0.0, 0.0), double.PositiveInfinity, sink: null)));
+        var recorder = new MoveRecorder(new MoveRecord(run, ratio, 0.2, new TraceRecorder(run, ratio, _ => (0.0, 0.0), _ => (0.0, 0.0), double.PositiveInfinity, sink: null)));
         AssertAllocatesNothing(run, ref recorder);
     }
 
@@ -74,6 +74,7 @@ public sealed class RunTests
         };
         AxisResult result = MoveStudy.RunUnchecked(setup, MountAxis.Polar, new MoveOptions());
         Assert.NotNull(result.Broken);
+        Assert.Equal(MoveEnd.Broken, result.Outcome.Verdict);
         Assert.Equal("axis speed", result.Broken.Quantity);
         Assert.InRange(result.Broken.TimeSeconds, 1.0, 1.002);
         Assert.InRange(result.Broken.LastGoodAxisRadians, 0.01, 0.014); // a t^2/2 = 0.0131 rad

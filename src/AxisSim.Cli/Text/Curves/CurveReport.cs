@@ -11,11 +11,11 @@ namespace AxisSim.Cli.Text.Curves;
 /// <param name="Curves">Curves, bands and path.</param>
 internal sealed record CurveReport(MountAxis Axis, double TotalReduction, TorqueSpeedCurves Curves)
 {
-    /// <summary>Where small swings about steady running grow while the drive microsteps.</summary>
-    public IReadOnlyList<SwingBand> MicrostepSwings { get; init; } = [];
+    /// <summary>Where small swings about steady running grow at the speeds at which the drive microsteps; null when it never does.</summary>
+    public IReadOnlyList<SwingBand>? MicrostepSwings { get; init; }
 
-    /// <summary>The same while it full-steps.</summary>
-    public IReadOnlyList<SwingBand> FullStepSwings { get; init; } = [];
+    /// <summary>The same at the speeds at which it full-steps.</summary>
+    public IReadOnlyList<SwingBand>? FullStepSwings { get; init; }
 
     /// <summary>Angle of a full step of the motor, rad.</summary>
     public double FullStepRadians { get; init; }

@@ -12,11 +12,14 @@ internal static class SwingText
     /// <summary>Writes a paragraph for each mode that the drive uses, of the speeds at which it does.</summary>
     public static void Write(Page page, CurveReport report)
     {
-        double changeover = report.Curves.ChangeoverRadiansPerSecond;
-        page.Text(Of(report, "Microstepping", [.. report.MicrostepSwings.Where(band => band.FromRadiansPerSecond < changeover)]));
-        if (double.IsFinite(changeover))
+        if (report.MicrostepSwings is { } micro)
         {
-            page.Text(Of(report, "Full-stepping", [.. report.FullStepSwings.Where(band => band.ToRadiansPerSecond > changeover)]));
+            page.Text(Of(report, "Microstepping", micro));
+        }
+
+        if (report.FullStepSwings is { } full)
+        {
+            page.Text(Of(report, "Full-stepping", full));
         }
 
         if (report.TrainStiffnessShare > SwingStudy.SoftShare)

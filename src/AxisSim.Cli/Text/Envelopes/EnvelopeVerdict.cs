@@ -1,5 +1,6 @@
 using AxisSim.Core.Batches;
 using AxisSim.Core.Envelopes;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Questions;
 
 namespace AxisSim.Cli.Text.Envelopes;
@@ -51,11 +52,11 @@ internal static class EnvelopeVerdict
     };
 
     /// <summary>How a failure ends.</summary>
-    public static string Ends(BatchEnd? end) => end switch
+    public static string Ends(MoveEnd? end) => end switch
     {
-        BatchEnd.ClutchSlips => "makes the clutch slip",
-        BatchEnd.NotWorkable => "is too fast to simulate",
-        BatchEnd.Broken => "breaks the simulation down",
+        MoveEnd.ClutchSlips => "makes the clutch slip",
+        MoveEnd.NotWorkable => "is too fast to simulate",
+        MoveEnd.Broken => "breaks the simulation down",
         _ => "stalls",
     };
 

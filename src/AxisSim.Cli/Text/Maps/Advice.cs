@@ -1,5 +1,6 @@
 using AxisSim.Cli.Input;
 using AxisSim.Core.Maps;
+using AxisSim.Core.Outcomes;
 using AxisSim.Files.Maps;
 
 namespace AxisSim.Cli.Text.Maps;
@@ -15,15 +16,15 @@ internal static class Advice
     {
         page.Heading("What to try");
         EdgeDistance[] edges = [.. report.Distances.Where(distance => !double.IsNaN(distance.EdgeValue))];
-        if (report.Own.End == MapEnd.Arrives)
+        if (report.Own.End == MoveEnd.Arrives)
         {
             Arriving(page, report, edges);
         }
-        else if (edges.Any(edge => edge.BeyondEnd == MapEnd.Arrives))
+        else if (edges.Any(edge => edge.BeyondEnd == MoveEnd.Arrives))
         {
             Beyond(page, report);
         }
-        else if (report.Cells.CountOf(MapEnd.Arrives) == 0)
+        else if (report.Cells.CountOf(MoveEnd.Arrives) == 0)
         {
             page.Text("Nothing on this map arrives: widen the ranges, or map other keys. axissim simulate says why your own move fails and what cures it:");
             page.Copyable(CommandText.Of("simulate", report.Header.File, report.Header.Settings, []), indent: 4);

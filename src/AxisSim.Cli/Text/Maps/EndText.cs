@@ -1,4 +1,5 @@
 using AxisSim.Core.Maps;
+using AxisSim.Core.Outcomes;
 
 namespace AxisSim.Cli.Text.Maps;
 
@@ -6,38 +7,38 @@ namespace AxisSim.Cli.Text.Maps;
 internal static class EndText
 {
     /// <summary>What the move does.</summary>
-    public static string Does(MapEnd end) => end switch
+    public static string Does(MoveEnd end) => end switch
     {
-        MapEnd.Arrives => "arrives",
-        MapEnd.DoesNotSettle => "arrives but does not settle",
-        MapEnd.ClutchSlips => "lets the clutch slip",
-        MapEnd.Stalls => "stalls",
-        MapEnd.NotWorkable => "moves too fast for any time step",
-        MapEnd.Broken => "breaks the model down",
-        MapEnd.NotValid => "is not valid",
+        MoveEnd.Arrives => "arrives",
+        MoveEnd.DoesNotSettle => "arrives but does not settle",
+        MoveEnd.ClutchSlips => "lets the clutch slip",
+        MoveEnd.Stalls => "stalls",
+        MoveEnd.NotWorkable => "moves too fast for any time step",
+        MoveEnd.Broken => "breaks the model down",
+        MoveEnd.NotValid => "is not valid",
         _ => "is not known",
     };
 
     /// <summary>The heading of the user's own point.</summary>
-    public static string Loud(MapEnd end) => end switch
+    public static string Loud(MoveEnd end) => end switch
     {
-        MapEnd.Arrives => "ARRIVES",
-        MapEnd.DoesNotSettle => "DOES NOT SETTLE",
-        MapEnd.ClutchSlips => "CLUTCH SLIPS",
-        MapEnd.Stalls => "STALLS",
+        MoveEnd.Arrives => "ARRIVES",
+        MoveEnd.DoesNotSettle => "DOES NOT SETTLE",
+        MoveEnd.ClutchSlips => "CLUTCH SLIPS",
+        MoveEnd.Stalls => "STALLS",
         _ => "NOT SIMULATED",
     };
 
     /// <summary>The name of a row of counts.</summary>
-    public static string Row(MapEnd end) => end switch
+    public static string Row(MoveEnd end) => end switch
     {
-        MapEnd.Arrives => "arrives",
-        MapEnd.DoesNotSettle => "does not settle",
-        MapEnd.ClutchSlips => "clutch slips",
-        MapEnd.Stalls => "stalls",
-        MapEnd.NotWorkable => "too fast to simulate",
-        MapEnd.Broken => "model breaks down",
-        MapEnd.NotValid => "not valid",
+        MoveEnd.Arrives => "arrives",
+        MoveEnd.DoesNotSettle => "does not settle",
+        MoveEnd.ClutchSlips => "clutch slips",
+        MoveEnd.Stalls => "stalls",
+        MoveEnd.NotWorkable => "too fast to simulate",
+        MoveEnd.Broken => "model breaks down",
+        MoveEnd.NotValid => "not valid",
         _ => "unknown",
     };
 }

@@ -1,4 +1,5 @@
 using AxisSim.Core.Maps;
+using AxisSim.Core.Outcomes;
 using AxisSim.Files.Maps;
 
 namespace AxisSim.Cli.Text.Maps;
@@ -26,7 +27,7 @@ internal static class FigureText
         {
             CellResult cell = report.Cells[place];
             double figure = report.Figure(cell);
-            if (cell.End != MapEnd.Arrives || double.IsNaN(figure))
+            if (cell.End != MoveEnd.Arrives || double.IsNaN(figure))
             {
                 continue;
             }

@@ -1,4 +1,5 @@
 using AxisSim.Core.Maps;
+using AxisSim.Core.Outcomes;
 using AxisSim.Files.Maps;
 
 namespace AxisSim.Cli.Text.Maps;
@@ -9,7 +10,7 @@ internal static class MapPresenter
     /// <summary>Writes the page.</summary>
     public static void Write(Page page, MapReport report, IReadOnlyList<string> files)
     {
-        page.Verdict(OwnText.Verdict(report), report.Own.End is MapEnd.Arrives or MapEnd.Unknown);
+        page.Verdict(OwnText.Verdict(report), report.Own.End is MoveEnd.Arrives or MoveEnd.Unknown);
         if (report.Distances.Count > 0)
         {
             page.Heading("From your point to the edge of what arrives");
@@ -51,7 +52,7 @@ internal static class MapPresenter
         yield return ("across", report.Header.X.Range);
         yield return ("up", report.Header.Y.Range);
         yield return ("judged by", string.Join(" and ", report.Header.Axes.Select(axis => axis + " axis")));
-        foreach (MapEnd end in Enum.GetValues<MapEnd>().Where(end => end != MapEnd.Unknown && cells.CountOf(end) > 0))
+        foreach (MoveEnd end in Enum.GetValues<MoveEnd>().Where(end => end != MoveEnd.Unknown && cells.CountOf(end) > 0))
         {
             int count = cells.CountOf(end);
             yield return (EndText.Row(end), $"{Say.Many(count, "cell")}, {Share(count, cells.Count)}");

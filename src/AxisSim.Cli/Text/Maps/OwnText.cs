@@ -1,4 +1,5 @@
 using AxisSim.Core.Maps;
+using AxisSim.Core.Outcomes;
 using AxisSim.Files.Maps;
 
 namespace AxisSim.Cli.Text.Maps;
@@ -9,14 +10,14 @@ internal static class OwnText
     /// <summary>The sentence at the top.</summary>
     public static string Verdict(MapReport report)
     {
-        string arriving = $"{Say.Number(100.0 * report.Cells.CountOf(MapEnd.Arrives) / report.Cells.Count, 2)} % of the map arrives.";
+        string arriving = $"{Say.Number(100.0 * report.Cells.CountOf(MoveEnd.Arrives) / report.Cells.Count, 2)} % of the map arrives.";
         string[] missing = [.. new[] { report.Header.X, report.Header.Y }.Where(key => double.IsNaN(key.Own.Shown)).Select(key => key.Key)];
         if (missing.Length > 0)
         {
             return $"MAP: the file gives no value of {Say.List(missing)}, so it has no point of its own here. {arriving}";
         }
 
-        if (report.Own.End == MapEnd.Unknown)
+        if (report.Own.End == MoveEnd.Unknown)
         {
             return $"MAP: the file is whole only with values of the two keys, so it has no point of its own here. {arriving}";
         }

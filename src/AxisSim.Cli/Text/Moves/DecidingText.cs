@@ -1,5 +1,6 @@
 using AxisSim.Cli.Input;
 using AxisSim.Core.Batches;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Cli.Text.Moves;
@@ -10,7 +11,7 @@ namespace AxisSim.Cli.Text.Moves;
 /// <param name="Settings">A setting within the usual range that changes the verdict, as it would be typed.</param>
 /// <param name="Axis">The axis whose verdict changes.</param>
 /// <param name="End">How its move then ends.</param>
-internal sealed record DecidingKey(string Path, string Taken, IReadOnlyList<string> Settings, MountAxis Axis, BatchEnd End);
+internal sealed record DecidingKey(string Path, string Taken, IReadOnlyList<string> Settings, MountAxis Axis, MoveEnd End);
 
 /// <summary>Names what the scenario leaves out and what would decide otherwise.</summary>
 internal static class DecidingText
@@ -32,12 +33,12 @@ internal static class DecidingText
         }
     }
 
-    private static string Does(BatchEnd end) => end switch
+    private static string Does(MoveEnd end) => end switch
     {
-        BatchEnd.Arrives => "arrives and settles",
-        BatchEnd.Stalls => "stalls",
-        BatchEnd.ClutchSlips => "slips in its clutch",
-        BatchEnd.DoesNotSettle => "arrives, but does not settle in the time watched",
+        MoveEnd.Arrives => "arrives and settles",
+        MoveEnd.Stalls => "stalls",
+        MoveEnd.ClutchSlips => "slips in its clutch",
+        MoveEnd.DoesNotSettle => "arrives, but does not settle in the time watched",
         _ => "cannot be simulated",
     };
 }

@@ -24,6 +24,11 @@ internal static class FiguresText
             yield return ("room in slew rate", RateRoomText.Of(rates, setup.Axis(outcome.Axis).Motion.SlewRateRadiansPerSecond));
         }
 
+        if (RotorSwingText.Of(outcome) is { } swing)
+        {
+            yield return ("swing of the rotor", swing);
+        }
+
         foreach ((string, string) row in Settle(outcome))
         {
             yield return row;

@@ -33,5 +33,5 @@ internal static class LateText
     }
 
     private static bool Late(MoveSettings move, AxisOutcome outcome) =>
-        outcome.Verdict == Verdict.Arrives && outcome.Settling?.AgainstRestSeconds > LateShare * move.ObserveSeconds;
+        outcome.Verdict == MoveEnd.Arrives && outcome.Settling?.AgainstRestSeconds > LateShare * move.ObserveSeconds;
 }

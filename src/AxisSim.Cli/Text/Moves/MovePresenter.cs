@@ -11,7 +11,7 @@ internal static class MovePresenter
     /// <summary>Writes the page.</summary>
     public static void Write(Page page, MoveReport report, IReadOnlyList<string> files)
     {
-        page.Verdict(VerdictText.OfMount(report.Results), report.Results.All(result => result.Broken is null && result.Outcome.Verdict == Verdict.Arrives));
+        page.Verdict(VerdictText.OfMount(report.Results), report.Results.All(result => result.Outcome.Verdict == MoveEnd.Arrives));
         foreach (AxisResult result in report.Results)
         {
             page.Text(VerdictText.OfAxis(result));
@@ -55,14 +55,14 @@ internal static class MovePresenter
     private static void Why(Page page, MoveReport report, AxisResult result)
     {
         AxisOutcome outcome = result.Outcome;
-        if (outcome.Verdict == Verdict.Arrives)
+        if (outcome.Verdict == MoveEnd.Arrives)
         {
             CureText.Lifts(page, report.AdviceFor(outcome.Axis));
             return;
         }
 
         page.Heading($"Why, {outcome.Axis.Words()}");
-        if (outcome.Verdict == Verdict.DoesNotSettle)
+        if (outcome.Verdict == MoveEnd.DoesNotSettle)
         {
             UnsettledText.Write(page, report, outcome, Direction(report.Setup.Move, outcome.Axis));
             return;

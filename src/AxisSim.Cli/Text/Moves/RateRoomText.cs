@@ -1,4 +1,5 @@
 using AxisSim.Core.Batches;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Questions;
 
 namespace AxisSim.Cli.Text.Moves;
@@ -37,7 +38,7 @@ internal static class RateRoomText
 
     private static string Again(GreatestRate rates, double above)
     {
-        double[] again = [.. rates.Answers.Where(answer => answer.RateRadiansPerSecond > above && answer.End == BatchEnd.Arrives).Select(answer => answer.RateRadiansPerSecond)];
+        double[] again = [.. rates.Answers.Where(answer => answer.RateRadiansPerSecond > above && answer.End == MoveEnd.Arrives).Select(answer => answer.RateRadiansPerSecond)];
         return again.Length == 0 ? "" : $"; faster, {(again.Length == 1 ? Rate(again[0]) : $"some rates from {Rate(again[0])} to {Rate(again[^1])}")} arrive{(again.Length == 1 ? "s" : "")} again, which is no place to stay";
     }
 

@@ -9,7 +9,7 @@ internal static class ReportPresenter
     /// <summary>Writes the page.</summary>
     public static void Write(Page page, MoveReport report, IReadOnlyList<string> files)
     {
-        bool good = report.Results.All(result => result.Broken is null && result.Outcome.Verdict == Verdict.Arrives);
+        bool good = report.Results.All(result => result.Outcome.Verdict == MoveEnd.Arrives);
         page.Verdict(VerdictText.OfMount(report.Results), good);
         foreach (AxisResult result in report.Results)
         {

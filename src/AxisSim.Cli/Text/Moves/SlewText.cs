@@ -29,7 +29,7 @@ internal static class SlewText
         (double from, double to) = Ends(setup.Move, outcome.Axis);
         double rest = to + outcome.Offset.TotalRadians;
         double beyond = Math.Max(Math.Min(from, to) - rest, rest - Math.Max(from, to));
-        if (outcome.Verdict == Verdict.Arrives || !(beyond > PathSlackRadians))
+        if (outcome.Verdict == MoveEnd.Arrives || !(beyond > PathSlackRadians))
         {
             return null;
         }

@@ -10,13 +10,13 @@ internal static class VerdictText
     /// <summary>Verdict on all simulated axes together.</summary>
     public static string OfMount(IReadOnlyList<AxisResult> results)
     {
-        AxisResult? broken = results.FirstOrDefault(result => result.Broken is not null);
+        AxisResult? broken = results.FirstOrDefault(result => result.Outcome.Verdict == MoveEnd.Broken);
         if (broken is not null)
         {
             return BrokenText.Verdict(broken.Outcome.Axis);
         }
 
-        List<AxisOutcome> failed = [.. results.Select(result => result.Outcome).Where(outcome => outcome.Verdict != Verdict.Arrives)];
+        List<AxisOutcome> failed = [.. results.Select(result => result.Outcome).Where(outcome => outcome.Verdict != MoveEnd.Arrives)];
         if (failed.Count == 0)
         {
             double settled = results.Max(result => result.Outcome.Settling?.AgainstRestSeconds ?? 0.0);
@@ -25,8 +25,8 @@ internal static class VerdictText
             return $"ARRIVES: {who}, {(settled > 0.0 ? Units.Time(settled) : "at once")} after {slew} of {Units.Time(results[0].Outcome.SlewSeconds)}{OffTarget(results)}.";
         }
 
-        string verdict = failed.Exists(outcome => outcome.Verdict == Verdict.Stalls) ? "STALLS"
-            : failed.Exists(outcome => outcome.Verdict == Verdict.ClutchSlips) ? "CLUTCH SLIPS" : "DOES NOT SETTLE";
+        string verdict = failed.Exists(outcome => outcome.Verdict == MoveEnd.Stalls) ? "STALLS"
+            : failed.Exists(outcome => outcome.Verdict == MoveEnd.ClutchSlips) ? "CLUTCH SLIPS" : "DOES NOT SETTLE";
         return $"{verdict}: {Say.List([.. failed.Select(Short)])}.";
     }
 
@@ -42,9 +42,9 @@ internal static class VerdictText
         string axis = Say.Sentence(outcome.Axis.Words());
         return outcome.Verdict switch
         {
-            Verdict.Arrives => $"{axis} arrives: the motor keeps step through the whole slew, and {(outcome.Settling?.AgainstRestSeconds is > 0.0 and var rest ? $"from {Units.Time(rest)} after it" : "from its end on")} the axis stays within {Units.SmallAngle(Tolerance(outcome))} of where it comes to rest.{Beside(outcome)}",
-            Verdict.Stalls when outcome.Loss is { } loss => $"{axis} stalls: the motor loses step {Units.Time(loss.TimeSeconds)} after the start, {During(loss)}, at {Units.Rate(Math.Abs(loss.AxisRateRadiansPerSecond))} ({Units.Speed(Math.Abs(loss.MotorSpeedRadiansPerSecond))} at the motor), {(loss.FullStepping ? "while the drive is full-stepping" : "while the drive is microstepping")}.",
-            Verdict.ClutchSlips => $"{axis} slips in its clutch: it begins to give way {Units.Time(outcome.ClutchSlipSeconds ?? 0.0)} after the start and has slipped by {Units.SmallAngle(Math.Abs(outcome.ClutchSlipRadians))} at the end, while the motor keeps step.",
+            MoveEnd.Arrives => $"{axis} arrives: the motor keeps step through the whole slew, and {(outcome.Settling?.AgainstRestSeconds is > 0.0 and var rest ? $"from {Units.Time(rest)} after it" : "from its end on")} the axis stays within {Units.SmallAngle(Tolerance(outcome))} of where it comes to rest.{Beside(outcome)}",
+            MoveEnd.Stalls when outcome.Loss is { } loss => $"{axis} stalls: the motor loses step {Units.Time(loss.TimeSeconds)} after the start, {During(loss)}, at {Units.Rate(Math.Abs(loss.AxisRateRadiansPerSecond))} ({Units.Speed(Math.Abs(loss.MotorSpeedRadiansPerSecond))} at the motor), {(loss.FullStepping ? "while the drive is full-stepping" : "while the drive is microstepping")}.",
+            MoveEnd.ClutchSlips => $"{axis} slips in its clutch: it begins to give way {Units.Time(outcome.ClutchSlipSeconds ?? 0.0)} after the start and has slipped by {Units.SmallAngle(Math.Abs(outcome.ClutchSlipRadians))} at the end, while the motor keeps step.",
             _ => $"{axis} arrives but does not settle: in the time watched after the slew it does not stay within {Units.SmallAngle(Tolerance(outcome))} of one place.",
         };
     }
@@ -60,8 +60,8 @@ internal static class VerdictText
 
     private static string Short(AxisOutcome outcome) => outcome.Verdict switch
     {
-        Verdict.Stalls when outcome.Loss is { } loss => $"the {outcome.Axis.Words()} loses step {Units.Time(loss.TimeSeconds)} after the start, {During(loss)}",
-        Verdict.ClutchSlips => $"the clutch of the {outcome.Axis.Words()} gives way {Units.Time(outcome.ClutchSlipSeconds ?? 0.0)} after the start",
+        MoveEnd.Stalls when outcome.Loss is { } loss => $"the {outcome.Axis.Words()} loses step {Units.Time(loss.TimeSeconds)} after the start, {During(loss)}",
+        MoveEnd.ClutchSlips => $"the clutch of the {outcome.Axis.Words()} gives way {Units.Time(outcome.ClutchSlipSeconds ?? 0.0)} after the start",
         _ => $"the {outcome.Axis.Words()} arrives but does not come to rest in the time watched",
     };
 

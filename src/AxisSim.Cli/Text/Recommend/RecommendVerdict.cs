@@ -1,4 +1,5 @@
 using AxisSim.Core.Batches;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Recommendations;
 
 namespace AxisSim.Cli.Text.Recommend;
@@ -33,10 +34,10 @@ internal static class RecommendVerdict
     /// <summary>How the run of the scenario ends.</summary>
     public static string Ends(BatchResult run) => run.End switch
     {
-        BatchEnd.Arrives => $"arrives and settles {Units.Time(run.SettleSeconds)} after the slew of {Units.Time(run.SlewSeconds)}",
-        BatchEnd.DoesNotSettle => "arrives, but does not settle in the time observed",
-        BatchEnd.Stalls => "stalls",
-        BatchEnd.ClutchSlips => "slips in its clutch",
+        MoveEnd.Arrives => $"arrives and settles {Units.Time(run.SettleSeconds)} after the slew of {Units.Time(run.SlewSeconds)}",
+        MoveEnd.DoesNotSettle => "arrives, but does not settle in the time observed",
+        MoveEnd.Stalls => "stalls",
+        MoveEnd.ClutchSlips => "slips in its clutch",
         _ => "cannot be simulated",
     };
 

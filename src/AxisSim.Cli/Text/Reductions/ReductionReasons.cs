@@ -58,7 +58,7 @@ internal static class ReductionReasons
         }
 
         string all = $"All together: {Say.Number(window.Least)} to {Say.Number(window.Most)}; your {Say.Number(own, 4)} ";
-        string[] failing = [.. report.Result.Points.Where(point => point.Facts.TotalReduction >= window.Least && point.Facts.TotalReduction <= window.Most && point.OwnMove is not (null or Verdict.Arrives)).Select(point => Say.Number(point.Facts.TotalReduction, 4))];
+        string[] failing = [.. report.Result.Points.Where(point => point.Facts.TotalReduction >= window.Least && point.Facts.TotalReduction <= window.Most && point.OwnMove is not (null or MoveEnd.Arrives)).Select(point => Say.Number(point.Facts.TotalReduction, 4))];
         string but = failing.Length == 0 ? "" : $" But the simulated move does not arrive and settle at {Say.List(failing)}: paper knows no resonance and no swing.";
         return all + (own < window.Least ? "is below it." : own > window.Most ? "is above it." : "is within.") + but;
     }

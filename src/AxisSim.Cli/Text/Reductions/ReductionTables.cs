@@ -51,9 +51,9 @@ internal static class ReductionTables
     private static string Factor(ReductionPoint point) => point switch
     {
         { OwnLoadFactor: { } factor } => (factor.AtLeast ? "over " : "") + Say.Number(factor.Value),
-        { OwnMove: Verdict.Stalls } => "stalls",
-        { OwnMove: Verdict.ClutchSlips } => "slips",
-        { OwnMove: Verdict.DoesNotSettle } => "unsettled",
+        { OwnMove: MoveEnd.Stalls } => "stalls",
+        { OwnMove: MoveEnd.ClutchSlips } => "slips",
+        { OwnMove: MoveEnd.DoesNotSettle } => "unsettled",
         _ => "-",
     };
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using AxisSim.Core.Batches;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 
 namespace AxisSim.Tests.EndToEnd.Promises;
@@ -74,7 +75,7 @@ public sealed partial class PrintedAdviceTests
         foreach (PrintedLine line in lines)
         {
             var before = new TypedMount(name, []);
-            MountAxis[] arriving = line.Promised.Count > 0 ? [.. line.Promised] : [.. before.Axes.Where(axis => before.End(axis).End == BatchEnd.Arrives)];
+            MountAxis[] arriving = line.Promised.Count > 0 ? [.. line.Promised] : [.. before.Axes.Where(axis => before.End(axis).End == MoveEnd.Arrives)];
             AssertHolds(name, line, arriving, 1.0);
         }
 
@@ -142,14 +143,14 @@ public sealed partial class PrintedAdviceTests
         string what = $"{name}: {string.Join(' ', line.Settings)}\n{line.Beside}";
         foreach (MountAxis axis in axes)
         {
-            Assert.True(typed.End(axis).End == BatchEnd.Arrives, $"{what}\n{axis}: {typed.End(axis).End}");
-            Assert.True(typed.At(axis, factor) == BatchEnd.Arrives, $"{what}\n{axis} with {factor} times the load: {typed.At(axis, factor)}");
+            Assert.True(typed.End(axis).End == MoveEnd.Arrives, $"{what}\n{axis}: {typed.End(axis).End}");
+            Assert.True(typed.At(axis, factor) == MoveEnd.Arrives, $"{what}\n{axis} with {factor} times the load: {typed.At(axis, factor)}");
         }
 
         // The other axis must not be the worse for it.
-        foreach (MountAxis axis in typed.Axes.Except(axes).Where(axis => typed.End(axis).End != BatchEnd.Arrives))
+        foreach (MountAxis axis in typed.Axes.Except(axes).Where(axis => typed.End(axis).End != MoveEnd.Arrives))
         {
-            Assert.True(new TypedMount(name, []).End(axis).End != BatchEnd.Arrives, $"{what}\n{axis} fails with it alone");
+            Assert.True(new TypedMount(name, []).End(axis).End != MoveEnd.Arrives, $"{what}\n{axis} fails with it alone");
         }
     }
 
@@ -169,12 +170,12 @@ public sealed partial class PrintedAdviceTests
     private static MountAxis? Axis(string words) => words.LastIndexOf("olar axis", StringComparison.Ordinal) is var polar && words.LastIndexOf("eclination axis", StringComparison.Ordinal) is var declination && polar < 0 && declination < 0 ? null
         : words.LastIndexOf("olar axis", StringComparison.Ordinal) > words.LastIndexOf("eclination axis", StringComparison.Ordinal) ? MountAxis.Polar : MountAxis.Declination;
 
-    private static string Words(BatchEnd end) => end switch
+    private static string Words(MoveEnd end) => end switch
     {
-        BatchEnd.Arrives => "arrives and settles",
-        BatchEnd.Stalls => "stalls",
-        BatchEnd.ClutchSlips => "slips in its clutch",
-        BatchEnd.DoesNotSettle => "arrives, but does not settle in the time watched",
+        MoveEnd.Arrives => "arrives and settles",
+        MoveEnd.Stalls => "stalls",
+        MoveEnd.ClutchSlips => "slips in its clutch",
+        MoveEnd.DoesNotSettle => "arrives, but does not settle in the time watched",
         _ => "cannot be simulated",
     };
 

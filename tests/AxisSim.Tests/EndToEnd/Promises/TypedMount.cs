@@ -1,5 +1,6 @@
 using AxisSim.Core.Batches;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 using AxisSim.Files.Scenarios;
@@ -18,7 +19,7 @@ internal sealed class TypedMount(string name, IReadOnlyList<string> settings)
     public BatchResult End(MountAxis axis) => Run(Setup, axis, BatchDepth.Settling);
 
     /// <summary>How it ends with inertia, imbalance and friction times a factor.</summary>
-    public BatchEnd At(MountAxis axis, double factor) => Run(Setup.Loaded(axis, factor), axis, BatchDepth.Outcome).End;
+    public MoveEnd At(MountAxis axis, double factor) => Run(Setup.Loaded(axis, factor), axis, BatchDepth.Outcome).End;
 
     private static BatchResult Run(MountSetup setup, MountAxis axis, BatchDepth depth) => BatchStudy.Run([new BatchCase(setup, axis)], new BatchOptions { Depth = depth })[0];
 

@@ -3,10 +3,11 @@ using System.Globalization;
 using System.Text;
 using System.Xml.Linq;
 using AxisSim.Core.Batches;
-using AxisSim.Plots;
+using AxisSim.Core.Outcomes;
 using AxisSim.Plots.Drawing;
 using AxisSim.Plots.Maps;
 using AxisSim.Plots.Pictures;
+using AxisSim.Plots;
 using AxisSim.Tests.Invented;
 using OxyPlot;
 using SkiaSharp;
@@ -34,7 +35,7 @@ public sealed class MapFigureTests
         MapPicture noise = SampleMaps.Margin(400, 400);
         noise = noise with
         {
-            Cells = [.. noise.Cells.Select(_ => (MapCell)random.Next(2))],
+            Cells = [.. noise.Cells.Select(_ => random.Next(2) == 0 ? MoveEnd.Arrives : MoveEnd.Stalls)],
             Metric = noise.Metric! with { Values = [.. noise.Cells.Select(_ => random.NextDouble())] },
         };
         Assert.InRange(Figures.Svg(MapFigure.Create(noise)).Length, 50_000, LargestNoisyBytes);
@@ -47,11 +48,11 @@ public sealed class MapFigureTests
         ["one cell"] = SampleMaps.Margin(1, 1),
         ["one column"] = SampleMaps.Margin(1, 20),
         ["one row"] = SampleMaps.Margin(20, 1),
-        ["all stall"] = SampleMaps.All(MapCell.Stalls, 20, 20, 1.0),
-        ["all arrive, one value"] = SampleMaps.All(MapCell.Arrives, 20, 20, 1.0),
-        ["all arrive, no value"] = SampleMaps.All(MapCell.Arrives, 20, 20, double.NaN),
-        ["infinite values"] = SampleMaps.All(MapCell.Arrives, 20, 20, double.PositiveInfinity),
-        ["nothing computed"] = SampleMaps.All(MapCell.NotComputed, 3, 3, double.NaN),
+        ["all stall"] = SampleMaps.All(MoveEnd.Stalls, 20, 20, 1.0),
+        ["all arrive, one value"] = SampleMaps.All(MoveEnd.Arrives, 20, 20, 1.0),
+        ["all arrive, no value"] = SampleMaps.All(MoveEnd.Arrives, 20, 20, double.NaN),
+        ["infinite values"] = SampleMaps.All(MoveEnd.Arrives, 20, 20, double.PositiveInfinity),
+        ["nothing computed"] = SampleMaps.All(MoveEnd.Unknown, 3, 3, double.NaN),
         ["no point"] = SampleMaps.Margin(20, 20) with { Point = null },
         ["point outside"] = SampleMaps.Margin(20, 20) with { Point = new MapPoint(99, 2, "far away") },
         ["point that is no number"] = SampleMaps.Margin(20, 20) with { Point = new MapPoint(double.NaN, 2, "nowhere") },
@@ -106,7 +107,7 @@ public sealed class MapFigureTests
     {
         // Stalled cells hold values beyond all others: neither the scale nor the tones may follow them.
         MapPicture map = SampleMaps.Margin(20, 20);
-        MapPicture wild = map with { Metric = map.Metric! with { Values = [.. map.Metric.Values.Select((value, i) => map.Cells[i] == MapCell.Arrives ? value : 1e6)] } };
+        MapPicture wild = map with { Metric = map.Metric! with { Values = [.. map.Metric.Values.Select((value, i) => map.Cells[i] == MoveEnd.Arrives ? value : 1e6)] } };
         Assert.Equal(Figures.Png(MapFigure.Create(map)), Figures.Png(MapFigure.Create(wild)));
     }
 
@@ -117,7 +118,7 @@ public sealed class MapFigureTests
         MapPicture map = SampleMaps.Margin(3, 2) with
         {
             X = new MapAxis("Rate, deg/s", [1, 10, 100], true), Y = new MapAxis("Ramp, s", [1, 2]), Point = null,
-            Cells = [.. Enumerable.Repeat(MapCell.Arrives, 6)], Metric = new MapTones("Margin, %", [0, 0, 100, 0, 0, 0]),
+            Cells = [.. Enumerable.Repeat(MoveEnd.Arrives, 6)], Metric = new MapTones("Margin, %", [0, 0, 100, 0, 0, 0]),
         };
         IFigure figure = MapFigure.Create(map);
         using SKBitmap bitmap = SKBitmap.Decode(Figures.Png(figure));
@@ -165,8 +166,11 @@ public sealed class MapFigureTests
     }
 
     [Fact]
-    public void Each_end_of_a_case_has_its_cell() =>
-        Assert.All(Enum.GetValues<BatchEnd>(), end => Assert.Equal(end.ToString(), MapPicture.CellOf(end).ToString()));
+    public void Each_end_of_a_move_has_its_cell_and_its_name()
+    {
+        Assert.Equal(Enum.GetValues<MoveEnd>().Order(), Looks.CellKinds.Order());
+        Assert.Equal(Looks.CellKinds.Count, Looks.CellKinds.Select(MapDescription.Name).Distinct().Count());
+    }
 
     [Theory]
     [InlineData(0.5, 5.0, 8, "0.5 0.7 1 2 3 5")]

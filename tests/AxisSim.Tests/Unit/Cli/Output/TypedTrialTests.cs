@@ -9,8 +9,6 @@ namespace AxisSim.Tests.Unit.Cli.Output;
 /// <summary>Settings are read as typed and run on both axes before anybody is told to type them.</summary>
 public sealed class TypedTrialTests
 {
-    private const double AsItIs = 1.0;
-
     private static readonly MountAxis[] s_polar = [MountAxis.Polar];
 
     // The move is short, so that a run is.
@@ -27,8 +25,8 @@ public sealed class TypedTrialTests
             new(s_polar, ["polar.motion.slew_rate=2 deg/s"]),
             new(s_polar, ["polar.motion.slew_rate=1 deg/s"]),
         ];
-        Assert.Same(lines[2], TypedTrial.First(Shipped.Read("heavy-reflector", s_short), lines, AsItIs, new QuestionOptions()));
-        Assert.Null(TypedTrial.First(Shipped.Read("heavy-reflector", s_short), lines[..2], AsItIs, new QuestionOptions()));
+        Assert.Same(lines[2], TypedTrial.First(Shipped.Read("heavy-reflector", s_short), lines, TypedTrial.AsItIs, new QuestionOptions()));
+        Assert.Null(TypedTrial.First(Shipped.Read("heavy-reflector", s_short), lines[..2], TypedTrial.AsItIs, new QuestionOptions()));
     }
 
     [Fact]
@@ -36,7 +34,7 @@ public sealed class TypedTrialTests
     {
         // Good for the polar axis, which it does not touch; the declination axis loses step.
         TypedLine line = new(s_polar, ["declination.drive.slew_current=0.05 A"]);
-        Assert.Null(TypedTrial.First(Shipped.Read("heavy-reflector", s_short), [line], AsItIs, new QuestionOptions()));
+        Assert.Null(TypedTrial.First(Shipped.Read("heavy-reflector", s_short), [line], TypedTrial.AsItIs, new QuestionOptions()));
     }
 
     [Fact]

@@ -50,9 +50,9 @@ public sealed class BatchTests
     {
         List<BatchCase> cases = Mixed();
         BatchResult[] expected = [.. cases.Select(Single)];
-        Assert.Contains(expected, r => r.End == BatchEnd.Stalls);
-        Assert.Contains(expected, r => r.End == BatchEnd.Arrives);
-        Assert.Contains(expected, r => r.End == BatchEnd.ClutchSlips);
+        Assert.Contains(expected, r => r.End == MoveEnd.Stalls);
+        Assert.Contains(expected, r => r.End == MoveEnd.Arrives);
+        Assert.Contains(expected, r => r.End == MoveEnd.ClutchSlips);
         foreach (BatchWidth width in Widths)
         {
             Assert.Equal(expected, BatchStudy.Run(cases, new BatchOptions { Width = width, Threads = 2 }));
@@ -86,7 +86,7 @@ public sealed class BatchTests
             AxisOutcome outcome = MoveStudy.Run(cases[i].Setup, MountAxis.Polar, new MoveOptions { Explain = false }).Outcome;
             Assert.Equal(outcome.Verdict.ToString(), results[i].End.ToString());
             Assert.Equal(outcome.SlewSeconds, results[i].SlewSeconds);
-            if (outcome.Verdict is Verdict.Arrives or Verdict.DoesNotSettle)
+            if (outcome.Verdict is MoveEnd.Arrives or MoveEnd.DoesNotSettle)
             {
                 Assert.Equal(outcome.Settling!.AgainstRestSeconds ?? double.NaN, results[i].SettleSeconds);
                 Assert.Equal(outcome.Power.ContinuousCelsius, results[i].ContinuousCelsius);
@@ -119,6 +119,37 @@ public sealed class BatchTests
     }
 
     [Fact]
+    public void CasesAlikeAreToldEachAndDepthsMayDiffer()
+    {
+        List<BatchCase> cases = [.. Mixed(2.0).Take(12)];
+        BatchCase[] settling = [.. cases.Select(one => one with { Depth = BatchDepth.Settling })];
+        BatchCase[] asked = [.. cases, .. settling, .. Enumerable.Reverse(cases)];
+        int[] times = new int[asked.Length];
+        BatchResult[] results = BatchStudy.Run(asked, new BatchOptions { Threads = 2, Finished = (i, r) => Interlocked.Increment(ref times[i]) });
+        Assert.All(times, count => Assert.Equal(1, count));
+        Assert.Equal(BatchStudy.Run(cases, new BatchOptions()), results[..12]);
+        Assert.Equal(BatchStudy.Run(cases, new BatchOptions { Depth = BatchDepth.Settling }), results[12..24]);
+        Assert.Equal([.. Enumerable.Reverse(results[..12])], results[24..]);
+    }
+
+    [Fact]
+    public void OneLaneServesCasesThatTakeTheSameSteps()
+    {
+        MountSetup setup = Mixed(2.0)[3].Setup;
+        BatchCase[] cases =
+        [
+            new(setup, MountAxis.Polar),
+            new(setup with { Move = setup.Move with { SettleToleranceRadians = 1e-9 } }, MountAxis.Polar),
+            new(setup.Loaded(MountAxis.Polar, 1.0 + 1e-15), MountAxis.Polar),
+        ];
+        var options = new BatchOptions { Depth = BatchDepth.Settling };
+        LaneCase[] ready = [.. cases.Select((one, i) => new LaneCase(i, one, options))];
+        Assert.Equal([ready[0], ready[2]], LaneCase.Different(ready));
+        Assert.Equal(ready[..2], ready[0].Alike);
+        Assert.Equal([.. cases.Select(one => Assert.Single(BatchStudy.Run([one], options)))], BatchStudy.Run(cases, options));
+    }
+
+    [Fact]
     public void AStoppedBatchThrows()
     {
         using var stop = new CancellationTokenSource();
@@ -134,7 +165,7 @@ public sealed class BatchTests
     {
         AxisModel axis = BenchmarkCase.Axis with { Motor = BenchmarkCase.Motor with { RotorInertiaKilogramSquareMetres = 1e-18 }, Train = BenchmarkCase.Axis.Train with { Stages = [] } };
         BatchResult result = Assert.Single(BatchStudy.Run([new BatchCase(BenchmarkCase.Setup(axis, 0.0, 0.1, 0.5), MountAxis.Polar)], new BatchOptions()));
-        Assert.Equal(BatchEnd.NotWorkable, result.End);
+        Assert.Equal(MoveEnd.NotWorkable, result.End);
     }
 
     [Fact]
@@ -177,7 +208,7 @@ public sealed class BatchTests
         var run = new MoveRun(item.Setup, item.Axis, plan, StepChoice.DefaultSeconds);
         var none = default(NoObserver);
         bool arrives = run.RunTo(plan.SlewSeconds + LaneCase.BeyondSeconds, ref none, stopWhenLost: true);
-        BatchEnd end = arrives ? BatchEnd.Arrives : run.Failure is not null ? BatchEnd.Broken : run.SlipRadians != 0.0 ? BatchEnd.ClutchSlips : BatchEnd.Stalls;
+        MoveEnd end = arrives ? MoveEnd.Arrives : run.Failure is not null ? MoveEnd.Broken : run.SlipRadians != 0.0 ? MoveEnd.ClutchSlips : MoveEnd.Stalls;
         return new BatchResult(end, arrives ? double.NaN : run.TimeSeconds, plan.SlewSeconds, double.NaN, double.NaN);
     }
 }

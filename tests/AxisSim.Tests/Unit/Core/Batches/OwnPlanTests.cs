@@ -2,9 +2,10 @@ using AxisSim.Core.Batches;
 using AxisSim.Core.Drives;
 using AxisSim.Core.Dynamics;
 using AxisSim.Core.Motion;
-using AxisSim.Core.Stepping;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Stepping.Jobs;
 using AxisSim.Core.Stepping.Lanes;
+using AxisSim.Core.Stepping;
 
 namespace AxisSim.Tests.Unit.Core.Batches;
 
@@ -19,8 +20,8 @@ public sealed class OwnPlanTests
     {
         List<BatchCase> cases = OwnPlanCases.Of(44);
         BatchResult[] expected = [.. cases.Select(BatchTests.Single)];
-        Assert.Contains(expected, r => r.End == BatchEnd.Stalls);
-        Assert.Contains(expected, r => r.End == BatchEnd.Arrives);
+        Assert.Contains(expected, r => r.End == MoveEnd.Stalls);
+        Assert.Contains(expected, r => r.End == MoveEnd.Arrives);
         foreach (BatchWidth width in Widths)
         {
             Assert.Equal(expected, BatchStudy.Run(cases, new BatchOptions { Width = width, Threads = 2 }));

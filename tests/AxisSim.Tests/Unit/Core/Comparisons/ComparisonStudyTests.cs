@@ -47,7 +47,7 @@ public sealed class ComparisonStudyTests
             double least = ComparisonStudy.LeastShare * Mount.Polar!.Motion.SlewRateRadiansPerSecond, top = RateCap.Of(setup, MountAxis.Polar, 0.4).RateRadiansPerSecond;
             int[] rates = [.. Enumerable.Range((int)Math.Ceiling((least / Resolution) - 1e-9), (int)((top / Resolution) + 1e-9) - (int)Math.Ceiling((least / Resolution) - 1e-9) + 1)];
             BatchResult[] ends = BatchStudy.Run([.. rates.Select(k => new BatchCase(SetupEdits.Loaded(EnvelopeStudy.With(setup, MountAxis.Polar, 0.4, k * Resolution), MountAxis.Polar, LoadFactor), MountAxis.Polar))], new BatchOptions());
-            int bad = Array.FindIndex(ends, end => end.End != BatchEnd.Arrives);
+            int bad = Array.FindIndex(ends, end => end.End != MoveEnd.Arrives);
             double rate = (bad < 0 ? rates[^1] : rates[0] + bad - 1) * Resolution;
 
             // The same rate at the edge; the search may step over a narrow band of failure, which then lies in its stated blind spot.
@@ -109,7 +109,7 @@ public sealed class ComparisonStudyTests
         foreach (CandidateResult result in s_all.Value.Where(result => result.Fate == CandidateFate.Ranked).Take(3))
         {
             AxisResult move = MoveStudy.Run(result.Setup, MountAxis.Polar, new MoveOptions { Explain = false });
-            Assert.Equal(Verdict.Arrives, move.Outcome.Verdict);
+            Assert.Equal(MoveEnd.Arrives, move.Outcome.Verdict);
 
             // A simulated move counts from the end of the slower axis, which is the declination here.
             double settled = result.Axes[0].OwnSlewSeconds + result.Axes[0].SettleSeconds;

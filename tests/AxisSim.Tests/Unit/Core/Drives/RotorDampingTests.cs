@@ -80,12 +80,12 @@ public sealed class RotorDampingTests
     {
         MountSetup setup = Resonant(0.0);
         AxisResult result = MoveStudy.Run(setup, MountAxis.Polar, new MoveOptions());
-        Assert.Equal(Verdict.Stalls, result.Outcome.Verdict);
+        Assert.Equal(MoveEnd.Stalls, result.Outcome.Verdict);
         Cure cure = Assert.Single(result.Diagnosis!.Cures.Alone, one => one.Kind == CureKind.MoreDamping);
         Assert.Equal(0.0, cure.From);
         Assert.Equal(Limit.Swings, result.Diagnosis.Why.Limit);
         Assert.InRange(cure.To!.Value, 0.01, 0.5);
-        Assert.Equal(Verdict.Arrives, MoveStudy.Run(Resonant(cure.To.Value), MountAxis.Polar, new MoveOptions { Explain = false }).Outcome.Verdict);
+        Assert.Equal(MoveEnd.Arrives, MoveStudy.Run(Resonant(cure.To.Value), MountAxis.Polar, new MoveOptions { Explain = false }).Outcome.Verdict);
     }
 
     private static MountSetup Resonant(double share) => BenchmarkCase.Setup(

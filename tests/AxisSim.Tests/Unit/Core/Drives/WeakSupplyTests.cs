@@ -26,7 +26,7 @@ public sealed class WeakSupplyTests
     {
         AxisResult result = Run(s_axis.Drive with { SupplyVolts = volts, SupplyResistanceOhms = ohms }, StepChoice.DefaultSeconds);
         Assert.Null(result.Broken);
-        Assert.Equal(Verdict.Stalls, result.Outcome.Verdict);
+        Assert.Equal(MoveEnd.Stalls, result.Outcome.Verdict);
         Assert.InRange(result.Outcome.Power.LowestBusVolts, 0.0, volts);
 
         // With the rotor dragged about, the motor feeds back: by less than the energy of its coils and rotor, far from a runaway.

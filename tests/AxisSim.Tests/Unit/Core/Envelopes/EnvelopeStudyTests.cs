@@ -3,6 +3,7 @@ using AxisSim.Core.Envelopes;
 using AxisSim.Core.Motion;
 using AxisSim.Core.Motors;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 using AxisSim.Files.Scenarios;
@@ -28,7 +29,7 @@ public sealed class EnvelopeStudyTests
             int most = (int)(answer.TopRadiansPerSecond / Resolution);
             BatchResult[] all = BatchStudy.Run(
                 [.. Enumerable.Range(1, most).Select(k => new BatchCase(EnvelopeStudy.With(Heavy, MountAxis.Polar, answer.RampSeconds, k * Resolution), MountAxis.Polar))], new BatchOptions());
-            int firstBad = 1 + Array.FindIndex(all, result => result.End != BatchEnd.Arrives);
+            int firstBad = 1 + Array.FindIndex(all, result => result.End != MoveEnd.Arrives);
             Assert.InRange(firstBad, 2, most);
             Assert.Equal(firstBad - 1, answer.RateRadiansPerSecond / Resolution, 1e-6);
             Assert.Equal(firstBad, answer.FirstFailingRadiansPerSecond / Resolution, 1e-6);
@@ -45,7 +46,7 @@ public sealed class EnvelopeStudyTests
         foreach (GreatestRate answer in one)
         {
             Assert.Null(answer.Cap);
-            Assert.Equal(BatchEnd.Arrives, End(answer.RampSeconds, answer.RateRadiansPerSecond));
+            Assert.Equal(MoveEnd.Arrives, End(answer.RampSeconds, answer.RateRadiansPerSecond));
             Assert.Equal(answer.Failure, End(answer.RampSeconds, answer.RateRadiansPerSecond + Resolution));
         }
     }
@@ -104,7 +105,7 @@ public sealed class EnvelopeStudyTests
     private static IReadOnlyList<GreatestRate> Answers(int threads) => EnvelopeStudy.Run(
         [.. Ramps.Select(ramp => new EnvelopeCase(Heavy, ramp))], MountAxis.Polar, new EnvelopeOptions { ResolutionRadiansPerSecond = Resolution, Threads = threads });
 
-    private static BatchEnd End(double ramp, double rate) => BatchStudy.Run([new BatchCase(EnvelopeStudy.With(Heavy, MountAxis.Polar, ramp, rate), MountAxis.Polar)], new BatchOptions())[0].End;
+    private static MoveEnd End(double ramp, double rate) => BatchStudy.Run([new BatchCase(EnvelopeStudy.With(Heavy, MountAxis.Polar, ramp, rate), MountAxis.Polar)], new BatchOptions())[0].End;
 
     private static MountSetup Read(string file, params string[] settings) => ScenarioReader.ReadFile(Repository.PathOf("scenarios", file), settings).Scenario!.Setup;
 }

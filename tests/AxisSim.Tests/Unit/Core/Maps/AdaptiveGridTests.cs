@@ -1,4 +1,5 @@
 using AxisSim.Core.Maps;
+using AxisSim.Core.Outcomes;
 using CsCheck;
 
 namespace AxisSim.Tests.Unit.Core.Maps;
@@ -12,7 +13,7 @@ public sealed class AdaptiveGridTests
     [Fact]
     public void A_curved_edge_is_found_with_a_fraction_of_the_runs()
     {
-        static MapEnd Circle(int i, int j) => Math.Pow(i - 90.0, 2) + Math.Pow(j - 60.0, 2) < 45.0 * 45.0 ? MapEnd.Stalls : MapEnd.Arrives;
+        static MoveEnd Circle(int i, int j) => Math.Pow(i - 90.0, 2) + Math.Pow(j - 60.0, 2) < 45.0 * 45.0 ? MoveEnd.Stalls : MoveEnd.Arrives;
         MapCells full = FakeMap.Full(201, 151, Circle), adaptive = FakeMap.Adaptive(201, 151, Circle);
         Assert.Equal(FakeMap.Ends(full), FakeMap.Ends(adaptive));
         Assert.Equal(full.Count, full.ComputedCount());
@@ -25,12 +26,12 @@ public sealed class AdaptiveGridTests
         (columns, rows, angle, offset, bend) =>
         {
             // Two curved fronts divide the plane in three; each part is far wider than a coarse block or touches its corner.
-            MapEnd Fronts(int i, int j)
+            MoveEnd Fronts(int i, int j)
             {
                 double u = (i / (columns - 1.0)) - 0.5, v = (j / (rows - 1.0)) - 0.5;
                 double along = (u * Math.Cos(angle)) + (v * Math.Sin(angle)), across = (v * Math.Cos(angle)) - (u * Math.Sin(angle));
                 double front = along - (0.3 * offset) + (bend * across * across);
-                return front < -0.35 ? MapEnd.NotValid : front < 0.0 ? MapEnd.Stalls : MapEnd.Arrives;
+                return front < -0.35 ? MoveEnd.NotValid : front < 0.0 ? MoveEnd.Stalls : MoveEnd.Arrives;
             }
 
             MapCells full = FakeMap.Full(columns, rows, Fronts), adaptive = FakeMap.Adaptive(columns, rows, Fronts);
@@ -45,7 +46,7 @@ public sealed class AdaptiveGridTests
     [Trait("speed", "slow")]
     public void What_is_computed_does_not_depend_on_stops_or_order()
     {
-        static MapEnd Tongue(int i, int j) => j > 20 + (0.4 * i) && Math.Abs(i - 50) > 4 ? MapEnd.Arrives : i > 70 ? MapEnd.ClutchSlips : MapEnd.Stalls;
+        static MoveEnd Tongue(int i, int j) => j > 20 + (0.4 * i) && Math.Abs(i - 50) > 4 ? MoveEnd.Arrives : i > 70 ? MoveEnd.ClutchSlips : MoveEnd.Stalls;
         MapCells once = FakeMap.Adaptive(101, 81, Tongue);
         for (int seed = 0; seed < 20; seed++)
         {
@@ -71,18 +72,18 @@ public sealed class AdaptiveGridTests
     [InlineData(33, 20)]
     public void Odd_sizes_are_covered_to_their_rims(int columns, int rows)
     {
-        MapCells cells = FakeMap.Adaptive(columns, rows, (i, j) => i == columns - 1 && j == rows - 1 ? MapEnd.Stalls : MapEnd.Arrives);
-        Assert.All(FakeMap.Ends(cells), end => Assert.NotEqual(MapEnd.Unknown, end));
-        Assert.Equal(MapEnd.Stalls, cells.End(cells.Place(columns - 1, rows - 1)));
-        Assert.Equal(1, cells.CountOf(MapEnd.Stalls));
+        MapCells cells = FakeMap.Adaptive(columns, rows, (i, j) => i == columns - 1 && j == rows - 1 ? MoveEnd.Stalls : MoveEnd.Arrives);
+        Assert.All(FakeMap.Ends(cells), end => Assert.NotEqual(MoveEnd.Unknown, end));
+        Assert.Equal(MoveEnd.Stalls, cells.End(cells.Place(columns - 1, rows - 1)));
+        Assert.Equal(1, cells.CountOf(MoveEnd.Stalls));
     }
 
     [Fact]
     public void An_island_between_coarse_cells_is_missed_and_the_full_grid_has_it()
     {
         // The honest limit that docs/maps.md states.
-        static MapEnd Island(int i, int j) => i == 5 && j == 5 ? MapEnd.Stalls : MapEnd.Arrives;
-        Assert.Equal(1, FakeMap.Full(61, 41, Island).CountOf(MapEnd.Stalls));
-        Assert.Equal(0, FakeMap.Adaptive(61, 41, Island).CountOf(MapEnd.Stalls));
+        static MoveEnd Island(int i, int j) => i == 5 && j == 5 ? MoveEnd.Stalls : MoveEnd.Arrives;
+        Assert.Equal(1, FakeMap.Full(61, 41, Island).CountOf(MoveEnd.Stalls));
+        Assert.Equal(0, FakeMap.Adaptive(61, 41, Island).CountOf(MoveEnd.Stalls));
     }
 }

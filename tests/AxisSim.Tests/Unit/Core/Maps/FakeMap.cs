@@ -1,6 +1,7 @@
 using AxisSim.Core.Batches;
 using AxisSim.Core.Maps;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 using AxisSim.Files.Scenarios;
 
@@ -15,11 +16,11 @@ internal static class FakeMap
     private static readonly MountSetup Mount = ScenarioReader.ReadFile(Repository.PathOf("scenarios", "nominal.toml"), []).Scenario!.Setup;
 
     /// <summary>Options for a map that ends as the formula says; the place travels in the observed time.</summary>
-    public static MapOptions Options(MapCells cells, Func<int, int, MapEnd> formula) => new()
+    public static MapOptions Options(MapCells cells, Func<int, int, MoveEnd> formula) => new()
     {
         Axes = [MountAxis.Polar],
         Threads = 2,
-        Setup = place => place < cells.Count && formula(place / cells.Rows, place % cells.Rows) == MapEnd.NotValid ? null : Mount with { Move = Mount.Move with { ObserveSeconds = (place + 1) * Tick } },
+        Setup = place => place < cells.Count && formula(place / cells.Rows, place % cells.Rows) == MoveEnd.NotValid ? null : Mount with { Move = Mount.Move with { ObserveSeconds = (place + 1) * Tick } },
         Engine = (cases, options) =>
         {
             var results = new BatchResult[cases.Count];
@@ -27,8 +28,8 @@ internal static class FakeMap
             {
                 options.Stop.ThrowIfCancellationRequested();
                 int place = (int)(cases[i].Setup.Move.ObserveSeconds / Tick) - 1;
-                MapEnd end = formula(place / cells.Rows, place % cells.Rows);
-                results[i] = new BatchResult(End(end), end == MapEnd.Arrives ? double.NaN : 0.001 * place, 10.0 + place, double.NaN, double.NaN);
+                MoveEnd end = formula(place / cells.Rows, place % cells.Rows);
+                results[i] = new BatchResult(End(end), end == MoveEnd.Arrives ? double.NaN : 0.001 * place, 10.0 + place, double.NaN, double.NaN);
                 options.Finished?.Invoke(i, results[i]);
             }
 
@@ -36,29 +37,29 @@ internal static class FakeMap
         },
     };
 
-    public static MapCells Full(int columns, int rows, Func<int, int, MapEnd> formula)
+    public static MapCells Full(int columns, int rows, Func<int, int, MoveEnd> formula)
     {
         var cells = new MapCells(columns, rows, MapMetric.Outcome);
         MapStudy.Run(cells, Options(cells, formula) with { Full = true });
         return cells;
     }
 
-    public static MapCells Adaptive(int columns, int rows, Func<int, int, MapEnd> formula)
+    public static MapCells Adaptive(int columns, int rows, Func<int, int, MoveEnd> formula)
     {
         var cells = new MapCells(columns, rows, MapMetric.Outcome);
         MapStudy.Run(cells, Options(cells, formula));
         return cells;
     }
 
-    public static MapEnd[] Ends(MapCells cells) => [.. Enumerable.Range(0, cells.Count).Select(cells.End)];
+    public static MoveEnd[] Ends(MapCells cells) => [.. Enumerable.Range(0, cells.Count).Select(cells.End)];
 
-    private static BatchEnd End(MapEnd end) => end switch
+    private static MoveEnd End(MoveEnd end) => end switch
     {
-        MapEnd.Arrives => BatchEnd.Arrives,
-        MapEnd.Stalls => BatchEnd.Stalls,
-        MapEnd.ClutchSlips => BatchEnd.ClutchSlips,
-        MapEnd.DoesNotSettle => BatchEnd.DoesNotSettle,
-        MapEnd.Broken => BatchEnd.Broken,
-        _ => BatchEnd.NotWorkable,
+        MoveEnd.Arrives => MoveEnd.Arrives,
+        MoveEnd.Stalls => MoveEnd.Stalls,
+        MoveEnd.ClutchSlips => MoveEnd.ClutchSlips,
+        MoveEnd.DoesNotSettle => MoveEnd.DoesNotSettle,
+        MoveEnd.Broken => MoveEnd.Broken,
+        _ => MoveEnd.NotWorkable,
     };
 }

@@ -23,7 +23,7 @@ public sealed class MapStudyTests
         MapCells full = Run("polar.motion.ramp_time=0.2..1.8 s", "polar.motion.slew_rate=2..6 deg/s", 33, 25, MapMetric.Outcome, full: true);
         MapCells adaptive = Run("polar.motion.ramp_time=0.2..1.8 s", "polar.motion.slew_rate=2..6 deg/s", 33, 25, MapMetric.Outcome, full: false);
         Assert.Equal(FakeMap.Ends(full), FakeMap.Ends(adaptive));
-        Assert.InRange(full.CountOf(MapEnd.Stalls), 1, full.Count - 1);
+        Assert.InRange(full.CountOf(MoveEnd.Stalls), 1, full.Count - 1);
         Assert.InRange(adaptive.ComputedCount(), 1, full.Count / 2);
         Assert.All(Enumerable.Range(0, full.Count).Where(adaptive.IsComputed), place => Assert.Equal(full[place], adaptive[place]));
     }
@@ -37,11 +37,11 @@ public sealed class MapStudyTests
         {
             MountSetup setup = variants.Setup(place / 2, place % 2, out _)!;
             AxisOutcome[] both = [.. new[] { MountAxis.Polar, MountAxis.Declination }.Select(axis => MoveStudy.Run(setup, axis, new MoveOptions { Explain = false }).Outcome)];
-            Assert.Equal(both.All(one => one.Verdict == Verdict.Arrives), cells.End(place) == MapEnd.Arrives);
+            Assert.Equal(both.All(one => one.Verdict == MoveEnd.Arrives), cells.End(place) == MoveEnd.Arrives);
             Assert.Equal(both[0].SlewSeconds, cells[place].SlewSeconds);
 
             // A move that fails ends there: it has no temperature after slewing without end.
-            bool whole = both.All(one => one.Verdict is Verdict.Arrives or Verdict.DoesNotSettle);
+            bool whole = both.All(one => one.Verdict is MoveEnd.Arrives or MoveEnd.DoesNotSettle);
             Assert.Equal(whole ? both.Max(one => one.Power.ContinuousCelsius) : double.NaN, cells[place].ContinuousCelsius);
             double settles = both.Max(one => one.Settling?.AgainstRestSeconds ?? double.NaN);
             Assert.Equal(both.Any(one => one.Settling?.AgainstRestSeconds is null) ? double.NaN : settles, cells[place].SettleSeconds);

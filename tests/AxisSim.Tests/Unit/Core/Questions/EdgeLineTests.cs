@@ -1,4 +1,5 @@
 using AxisSim.Core.Batches;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Questions;
 using CsCheck;
 
@@ -20,7 +21,7 @@ public sealed class EdgeLineTests
              bool Good(int value) => value <= sample.edge && !(value >= sample.band && value < sample.band + sample.width);
              EdgeLine search = Rising(sample.least, sample.most, sample.own);
              Run(search, Good);
-             Assert.All(search.Answers, answer => Assert.True(answer.Key >= sample.least && answer.Key <= sample.most && (answer.Value == BatchEnd.Arrives) == Good(answer.Key)));
+             Assert.All(search.Answers, answer => Assert.True(answer.Key >= sample.least && answer.Key <= sample.most && (answer.Value == MoveEnd.Arrives) == Good(answer.Key)));
              if (search.Bad is { } bad)
              {
                  Assert.Equal(bad == sample.least ? null : bad - 1, search.Good);
@@ -30,7 +31,7 @@ public sealed class EdgeLineTests
                  Assert.Equal(sample.most, search.Good);
              }
 
-             Assert.All(search.Answers.Where(answer => answer.Key <= search.Good), answer => Assert.Equal(BatchEnd.Arrives, answer.Value));
+             Assert.All(search.Answers.Where(answer => answer.Key <= search.Good), answer => Assert.Equal(MoveEnd.Arrives, answer.Value));
              Assert.Contains(Math.Clamp(sample.own, sample.least, sample.most), search.Answers.Keys);
          });
 
@@ -50,7 +51,7 @@ public sealed class EdgeLineTests
         EdgeLine search = Rising(1, 4000);
         Run(search, value => value <= 1400 && value is not (>= 850 and <= 920));
         Assert.Equal(849, search.Good);
-        Assert.Contains(search.Answers, answer => answer.Value == BatchEnd.Arrives && answer.Key > search.Bad);
+        Assert.Contains(search.Answers, answer => answer.Value == MoveEnd.Arrives && answer.Key > search.Bad);
     }
 
     [Fact]
@@ -106,7 +107,7 @@ public sealed class EdgeLineTests
             Assert.InRange(++rounds, 1, 40);
             foreach (int value in next)
             {
-                search.Take(value, good(value) ? BatchEnd.Arrives : BatchEnd.Stalls);
+                search.Take(value, good(value) ? MoveEnd.Arrives : MoveEnd.Stalls);
             }
         }
     }

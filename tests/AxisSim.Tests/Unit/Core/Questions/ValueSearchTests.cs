@@ -1,4 +1,5 @@
 using AxisSim.Core.Batches;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Questions;
 
 namespace AxisSim.Tests.Unit.Core.Questions;
@@ -60,7 +61,7 @@ public sealed class ValueSearchTests
         {
             foreach (int place in asked)
             {
-                search.Line.Take(place, answer(search.Row.Value(place)) ? BatchEnd.Arrives : BatchEnd.Stalls);
+                search.Line.Take(place, answer(search.Row.Value(place)) ? MoveEnd.Arrives : MoveEnd.Stalls);
             }
         }
 

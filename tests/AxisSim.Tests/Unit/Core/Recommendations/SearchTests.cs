@@ -52,7 +52,7 @@ public sealed class SearchTests
             double seconds = outcome.SlewSeconds + (outcome.Settling?.AgainstRestSeconds ?? double.PositiveInfinity);
             best = seconds < best.Seconds ? (seconds, settings) : best;
             BatchResult run = BatchStudy.Run([load.With(setup, settings, 1.0)], new BatchOptions { Depth = BatchDepth.Settling })[0];
-            if (run.End == BatchEnd.Arrives)
+            if (run.End == MoveEnd.Arrives)
             {
                 points.Add(new FrontPoint(settings, run.SlewSeconds, run.SettleSeconds, Margin, run.ContinuousCelsius));
             }

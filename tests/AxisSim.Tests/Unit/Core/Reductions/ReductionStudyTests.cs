@@ -44,10 +44,10 @@ public sealed class ReductionStudyTests
         {
             var law = new ReductionLaw(Heavy, MountAxis.Polar, 0.0);
             var work = new ReductionWork(Heavy, MountAxis.Polar, law, point.Facts.TotalReduction, 0.0);
-            Assert.Equal(BatchEnd.Arrives, End(work.AtRate(point.SafeRateRadiansPerSecond)));
+            Assert.Equal(MoveEnd.Arrives, End(work.AtRate(point.SafeRateRadiansPerSecond)));
             if (double.IsFinite(point.FirstFailingRateRadiansPerSecond))
             {
-                Assert.NotEqual(BatchEnd.Arrives, End(work.AtRate(point.FirstFailingRateRadiansPerSecond)));
+                Assert.NotEqual(MoveEnd.Arrives, End(work.AtRate(point.FirstFailingRateRadiansPerSecond)));
                 Assert.NotNull(point.Shares);
             }
         }
@@ -124,7 +124,7 @@ public sealed class ReductionStudyTests
         Assert.True(double.IsNaN(window.Most));
     }
 
-    private static BatchEnd End(MountSetup setup) => BatchStudy.Run([new BatchCase(setup, MountAxis.Polar)], new BatchOptions())[0].End;
+    private static MoveEnd End(MountSetup setup) => BatchStudy.Run([new BatchCase(setup, MountAxis.Polar)], new BatchOptions())[0].End;
 
     private static ReductionResult Run(MountSetup setup, double margin, int threads, params double[] ratios) =>
         ReductionStudy.Run(setup, MountAxis.Polar, new ReductionOptions { TotalRatios = ratios, MarginShare = margin, Threads = threads });

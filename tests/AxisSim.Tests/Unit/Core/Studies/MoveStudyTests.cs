@@ -29,7 +29,7 @@ public sealed class MoveStudyTests
         AxisOutcome outcome = MoveStudy.Run(BenchmarkCase.Setup(axis, imbalance, 20 * BenchmarkCase.Degree, 2.0), MountAxis.Polar, Plain).Outcome;
         OffsetSplit o = outcome.Offset;
         Assert.Equal(o.TotalRadians, o.BacklashRadians + o.WindUpRadians + o.FrictionRadians + o.PeriodicRadians + o.FlexureRadians + o.SlippedRadians, 1e-12);
-        Assert.Equal(outcome.Verdict == Verdict.Stalls, o.SlippedRadians != 0.0);
+        Assert.Equal(outcome.Verdict == MoveEnd.Stalls, o.SlippedRadians != 0.0);
     }
 
     /// <summary>
@@ -92,7 +92,7 @@ public sealed class MoveStudyTests
             Motion = new AxisMotion { SlewRateRadiansPerSecond = rate, Ramp = Ramp.OfSeconds(1.0), StartRateRadiansPerSecond = rate },
         };
         AxisOutcome outcome = MoveStudy.Run(BenchmarkCase.Setup(axis, 0.0, rate * 2.0, 0.5), MountAxis.Polar, Plain).Outcome;
-        Assert.Equal(starts, outcome.Verdict != Verdict.Stalls);
+        Assert.Equal(starts, outcome.Verdict != MoveEnd.Stalls);
     }
 
     /// <summary>Braking feeds the bus up to its limit and no further.</summary>
@@ -108,7 +108,7 @@ public sealed class MoveStudyTests
 
         // 100 N m help through a worm that does not lock: 64 N m x 0.07 rad/s x 0.85 = 3.8 W against 0.4 W of copper.
         AxisOutcome outcome = MoveStudy.Run(BenchmarkCase.Setup(axis, 100.0, 90 * BenchmarkCase.Degree, 0.5), MountAxis.Polar, Plain).Outcome;
-        Assert.True(outcome.Verdict != Verdict.Stalls);
+        Assert.True(outcome.Verdict != MoveEnd.Stalls);
         Assert.Equal(25.0, outcome.Power.HighestBusVolts, 1e-9);
     }
 
@@ -118,7 +118,7 @@ public sealed class MoveStudyTests
     {
         AxisModel axis = BenchmarkCase.Axis with { Train = BenchmarkCase.Axis.Train with { ClutchNewtonMetres = 8.0 } };
         AxisResult result = MoveStudy.Run(BenchmarkCase.Setup(axis, -30.0, 60 * BenchmarkCase.Degree, 0.5), MountAxis.Polar, new MoveOptions());
-        Assert.Equal(Verdict.ClutchSlips, result.Outcome.Verdict);
+        Assert.Equal(MoveEnd.ClutchSlips, result.Outcome.Verdict);
         Assert.Equal(Limit.Clutch, result.Diagnosis!.Why.Limit);
 
         // By hand: 30 cos 50 deg sin x + 0.8 = 8 at x = 21.9 deg, reached after 1 s of half rate and then at 3 deg/s: 8.3 s.

@@ -80,7 +80,7 @@ public sealed class PullOutAgainstMovesTests
     /// <summary>Ten speeds a mount, of which every other one full-steps; the changeover just below or far below.</summary>
     private static IEnumerable<string> WrongEdges(MountSetup mount, MountAxis axis)
     {
-        TorqueSpeedCurves curves = CurveStudy.AtNominal(mount, axis);
+        TorqueSpeedCurves curves = CurveStudy.Whole(mount, axis, [SupplyLevel.Nominal], null);
         AxisModel model = mount.Axis(axis);
         double top = model.Motion.SlewRateRadiansPerSecond * model.Train.TotalRatio;
         for (int i = 0; i < Shares.Length; i++)
@@ -106,7 +106,7 @@ public sealed class PullOutAgainstMovesTests
                 double[] loads = [.. Enumerable.Range(0, Levels).Select(k => low + ((high - low) * k / (Levels - 1)))];
                 // A lever longer than any allowed is only a way to say a torque.
                 BatchResult[] results = BatchStudy.RunUnchecked([.. loads.Select(load => new BatchCase(At(load - drag), axis))], new BatchOptions());
-                int fails = Array.FindIndex(results, result => result.End != BatchEnd.Arrives && result.FailureSeconds < motion.RampInUseSeconds + WaitSeconds + GrowthSeconds);
+                int fails = Array.FindIndex(results, result => result.End != MoveEnd.Arrives && result.FailureSeconds < motion.RampInUseSeconds + WaitSeconds + GrowthSeconds);
                 inRamp = fails >= 0 && results[fails].FailureSeconds < motion.RampInUseSeconds;
                 if (fails <= 0)
                 {
@@ -178,7 +178,7 @@ public sealed class PullOutAgainstMovesTests
 
     private static IEnumerable<string> WrongMargins(MountSetup mount, MountAxis axis, int seed)
     {
-        TorqueSpeedCurves curves = CurveStudy.AtNominal(mount, axis);
+        TorqueSpeedCurves curves = CurveStudy.Whole(mount, axis, [SupplyLevel.Nominal], null);
         double n = mount.Axis(axis).Train.TotalRatio;
         foreach ((MountSetup setup, TorqueMargin margin, BatchResult result) in Wrongs(mount, axis, seed, curves))
         {
@@ -223,7 +223,7 @@ public sealed class PullOutAgainstMovesTests
         for (int i = 0; i < Moves; i++)
         {
             TorqueMargin margin = Margin(setups[i], axis, curves);
-            bool arrives = results[i].End == BatchEnd.Arrives;
+            bool arrives = results[i].End == MoveEnd.Arrives;
             if (margin.Decides && ((margin.Value > SureMargin && !arrives && !KnockedWhileBraking(setups[i].Axis(axis), results[i])) || (margin.Value < -SureMargin && arrives)))
             {
                 yield return (setups[i], margin, results[i]);

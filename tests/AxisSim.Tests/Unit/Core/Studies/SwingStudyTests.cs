@@ -48,9 +48,9 @@ public sealed class SwingStudyTests
         Assert.InRange(band.FromRadiansPerSecond, 4.0, 5.5);
         Assert.InRange(band.ToRadiansPerSecond, 6.0, 7.0);
         AxisResult At(double speed) => Slewing(speed, [.. s_full, string.Create(CultureInfo.InvariantCulture, $"polar.drive.changeover={0.97 * speed:R} rad/s")]);
-        Assert.Equal(Verdict.Stalls, At(0.5 * (band.FromRadiansPerSecond + band.ToRadiansPerSecond)).Outcome.Verdict);
-        Assert.Equal(Verdict.Arrives, At(0.9 * band.FromRadiansPerSecond).Outcome.Verdict);
-        Assert.Equal(Verdict.Arrives, At(1.1 * band.ToRadiansPerSecond).Outcome.Verdict);
+        Assert.Equal(MoveEnd.Stalls, At(0.5 * (band.FromRadiansPerSecond + band.ToRadiansPerSecond)).Outcome.Verdict);
+        Assert.Equal(MoveEnd.Arrives, At(0.9 * band.FromRadiansPerSecond).Outcome.Verdict);
+        Assert.Equal(MoveEnd.Arrives, At(1.1 * band.ToRadiansPerSecond).Outcome.Verdict);
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using AxisSim.Core.Maps;
+using AxisSim.Core.Outcomes;
 using AxisSim.Files.Maps;
 using AxisSim.Files.Scenarios;
 
@@ -74,7 +75,7 @@ public sealed class JournalTests : IDisposable
         Assert.False(torn.Cells.IsComputed(7));
         using (MapJournal journal = MapJournal.Open(FilePath, torn.GoodBytes, () => { }, out _)!)
         {
-            journal.Add(9, CellResult.Bare(MapEnd.Stalls));
+            journal.Add(9, CellResult.Bare(MoveEnd.Stalls));
         }
 
         JournalContent content = JournalContent.Read(FilePath, out _)!;
@@ -105,7 +106,7 @@ public sealed class JournalTests : IDisposable
         using var journal = new MapJournal("map.journal", disk) { Failed = () => failures++ };
         for (int round = 0; round < 500; round++)
         {
-            journal.Add(round % 12, CellResult.Bare(MapEnd.Stalls));
+            journal.Add(round % 12, CellResult.Bare(MoveEnd.Stalls));
         }
 
         Assert.False(journal.Flush());
@@ -149,7 +150,7 @@ public sealed class JournalTests : IDisposable
     private CellResult[] Write(int count)
     {
         CellResult[] results = [.. Enumerable.Range(0, count).Select(place => new CellResult(
-            place % 2 == 0 ? MapEnd.Stalls : MapEnd.Arrives, place % 2 == 0 ? 0.1 * place : double.NaN, 10.0 + place, double.NaN, double.NaN, place == 0 ? double.NegativeInfinity : 1.0 / place))];
+            place % 2 == 0 ? MoveEnd.Stalls : MoveEnd.Arrives, place % 2 == 0 ? 0.1 * place : double.NaN, 10.0 + place, double.NaN, double.NaN, place == 0 ? double.NegativeInfinity : 1.0 / place))];
         using MapJournal journal = MapJournal.Create(FilePath, Header(), () => { }, out _)!;
         journal.Add(5, "of place 5");
         journal.Add(3, "of place 3");

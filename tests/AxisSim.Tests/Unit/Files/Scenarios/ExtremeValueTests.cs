@@ -50,7 +50,7 @@ public sealed class ExtremeValueTests(ITestOutputHelper log)
 
         (string Setting, BatchCase Case)[] run = [.. cases.Where(item => new MovePlan(item.Case.Setup).EndSeconds < LongestRunSeconds)];
         BatchResult[] results = BatchStudy.Run([.. run.Select(item => item.Case)], new BatchOptions { Depth = BatchDepth.Settling });
-        string[] broken = [.. run.Zip(results).Where(pair => pair.Second.End is BatchEnd.Broken or BatchEnd.NotWorkable).Select(pair => $"{pair.First.Setting} ({pair.First.Case.Axis}): {pair.Second.End}")];
+        string[] broken = [.. run.Zip(results).Where(pair => pair.Second.End is MoveEnd.Broken or MoveEnd.NotWorkable).Select(pair => $"{pair.First.Setting} ({pair.First.Case.Axis}): {pair.Second.End}")];
         log.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{run.Length} of {cases.Count} run, {refused} refused; {results.GroupBy(result => result.End).Select(group => $"{group.Key} {group.Count()}").Aggregate((a, b) => a + ", " + b)}"));
         Assert.True(run.Length > 100, "hardly any was run");
         Assert.True(broken.Length == 0, string.Join('\n', broken));

@@ -98,7 +98,7 @@ public sealed class TableTests : IDisposable
     public void Json_has_units_in_its_names_and_null_for_what_is_not_finite(string culture)
     {
         string text = Golden.Cultures.Under(culture, () => OutcomeJson.ToText(
-            "simulation", ("margin", new TorqueMargin(0.25, 1.5, 0.1, double.NaN, double.PositiveInfinity)), ("verdict", Verdict.ClutchSlips), ("list", new List<double> { 1.5, double.NegativeInfinity }), ("nothing", null)));
+            "simulation", ("margin", new TorqueMargin(0.25, 1.5, 0.1, double.NaN, double.PositiveInfinity)), ("verdict", MoveEnd.ClutchSlips), ("list", new List<double> { 1.5, double.NegativeInfinity }), ("nothing", null)));
         Assert.Equal(
             """
             {

@@ -1,4 +1,5 @@
 using AxisSim.Core.Batches;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Questions;
 using AxisSim.Core.Studies;
 using AxisSim.Report.Sheets;
@@ -50,7 +51,7 @@ public sealed class RateRoomTests
         GreatestRate rates = new()
         {
             RampSeconds = 2.0, RateRadiansPerSecond = good < 0 ? double.NaN : answers[good].Rate * Degree, Cap = bad < 0 ? Limit.PulseRate : null, TopRadiansPerSecond = 6.6 * Degree, TopLimit = Limit.PulseRate,
-            Tried = answers.Length, FailingBands = bands, Answers = [.. answers.Select(answer => (answer.Rate * Degree, answer.Arrives ? BatchEnd.Arrives : BatchEnd.Stalls))],
+            Tried = answers.Length, FailingBands = bands, Answers = [.. answers.Select(answer => (answer.Rate * Degree, answer.Arrives ? MoveEnd.Arrives : MoveEnd.Stalls))],
         };
         var axis = new SheetAxis(SampleReports.Model(), result with { Rates = rates }, []);
         Assert.Equal(3.0 * Degree, axis.Model.Motion.SlewRateRadiansPerSecond, 9);

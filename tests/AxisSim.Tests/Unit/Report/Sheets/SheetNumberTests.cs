@@ -86,6 +86,15 @@ public sealed class SheetNumberTests
             AxisResult run = MoveStudy.Run(scenario.Setup, axis, new MoveOptions());
             AxisOutcome again = run.Outcome;
             sheet.Check("Prediction", "Least torque margin", "%", i, 100.0 * again.Margin.Value);
+            if (again.Swing is { } swing)
+            {
+                sheet.Check("Prediction", "Swing of the rotor, of what it can hold", "%", i, 100.0 * swing.Share);
+            }
+            else
+            {
+                Assert.Equal("more: it loses step", sheet.Text("Prediction", "Swing of the rotor, of what it can hold", "%", i));
+            }
+
             Assert.Equal(
                 again.LoadFactor is not { } factor ? "none: it fails" : (factor.AtLeast ? "at least " : "") + Say.Number(factor.Value),
                 sheet.Text("Prediction", "Load factor", "", i));
@@ -166,13 +175,13 @@ public sealed class SheetNumberTests
                 sheet.Check(title, "The move takes", "s", i, (path / degrees) + ramp);
                 sheet.Check(title, "Peak supply current", "A", i, outcome.Power.PeakSupplyAmperes);
                 string rest = $"Within {move.SettleToleranceRadians * 648000.0 / Math.PI:0} arcsec of its rest after";
-                if (outcome.Settling?.AgainstRestSeconds is > 0.0 and var time && outcome.Verdict == Verdict.Arrives)
+                if (outcome.Settling?.AgainstRestSeconds is > 0.0 and var time && outcome.Verdict == MoveEnd.Arrives)
                 {
                     sheet.Check(title, rest, "s", i, time);
                 }
                 else
                 {
-                    Assert.Equal(outcome.Verdict == Verdict.Arrives ? "at once" : outcome.Verdict == Verdict.Stalls ? "STALLS" : "CLUTCH SLIPS", sheet.Text(title, rest, "s", i));
+                    Assert.Equal(outcome.Verdict == MoveEnd.Arrives ? "at once" : outcome.Verdict == MoveEnd.Stalls ? "STALLS" : "CLUTCH SLIPS", sheet.Text(title, rest, "s", i));
                 }
             }
         }

@@ -12,7 +12,7 @@ public sealed class SheetWarningTests
     {
         SheetInput input = SampleSheets.Of(SampleReports.Arriving());
         SheetAxis axis = input.Axes[0];
-        SettingsSheet sheet = SheetBuilder.Of(input with { Axes = [axis with { Slews = [axis.Slews[0], axis.Slews[1] with { Outcome = axis.Slews[1].Outcome with { Verdict = Verdict.Stalls } }, axis.Slews[2]] }] });
+        SettingsSheet sheet = SheetBuilder.Of(input with { Axes = [axis with { Slews = [axis.Slews[0], axis.Slews[1] with { Outcome = axis.Slews[1].Outcome with { Verdict = MoveEnd.Stalls } }, axis.Slews[2]] }] });
         Assert.Equal("CAREFUL: the full slew rate arrives, but this is predicted to fail: half the slew rate. Leave it out.", sheet.Warning);
         Assert.StartsWith("LEAVE THIS OUT", Assert.Single(sheet.Steps, step => step.Title == "Half the slew rate").Do, StringComparison.Ordinal);
         Assert.DoesNotContain("LEAVE", sheet.Steps[^1].Do, StringComparison.Ordinal);
