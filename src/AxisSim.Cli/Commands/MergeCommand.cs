@@ -49,6 +49,8 @@ internal static class MergeCommand
     private static Scenario? Again(MapHeader header, CancellationToken stop)
     {
         var file = new FileInfo(header.File);
-        return file is { Exists: true, Length: > 0 } && ScenarioReader.ReadFile(header.File, header.Settings, stop).Scenario is { } scenario && scenario.Sha256 == header.Sha256 ? scenario : null;
+        return file is { Exists: true, Length: > 0 } && header.SettingsFiles.All(name => new FileInfo(name) is { Exists: true, Length: > 0 })
+            && LaidOver.Load(header.SettingsFiles, header.Settings, [], stop) is { } laid
+            && ScenarioReader.ReadFile(header.File, laid, stop).Scenario is { } scenario && scenario.Sha256 == header.Sha256 ? scenario : null;
     }
 }

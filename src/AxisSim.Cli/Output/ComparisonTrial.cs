@@ -26,7 +26,8 @@ internal static class ComparisonTrial
     {
         foreach (CandidateResult result in report.Results.Where(result => result.Fate == CandidateFate.Ranked).Take(Most))
         {
-            if (CandidateSettings.Of(report.Mount, result) is { } settings && TypedTrial.First(scenario, [new TypedLine(report.Axes, settings)], 1.0 + report.Margin, options) is { } line)
+            IReadOnlyList<string> settings = [.. CandidateSettings.Of(report.Mount, result, "").Select(one => one.Setting)];
+            if (TypedTrial.First(scenario, [new TypedLine(report.Axes, settings)], 1.0 + report.Margin, options, asFile: true) is { } line)
             {
                 return new ComparisonTry(result, line);
             }

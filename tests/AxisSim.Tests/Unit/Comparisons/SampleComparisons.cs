@@ -74,7 +74,7 @@ internal static class SampleComparisons
 
     private static ComparisonReport Report(IReadOnlyList<MountAxis> axes, IReadOnlyList<CandidateResult> results) => Tried(new()
     {
-        File = "mount.toml", Settings = [], Mount = s_mount, Axes = axes, Margin = 0.3, CurrentShare = 1.0, ResolutionRadiansPerSecond = 0.05 * Degree, Results = results,
+        File = "mount.toml", Mount = s_mount, Axes = axes, Margin = 0.3, CurrentShare = 1.0, ResolutionRadiansPerSecond = 0.05 * Degree, Results = results,
         Datasheets = [.. results.Select(result => result.Candidate.Motor).Distinct()],
     });
 
