@@ -23,7 +23,7 @@ internal static class CompareCommand
         Argument<string> file = SharedOptions.File();
         var lay = new LayOptions();
         Option<string> axis = SharedOptions.Axis(), format = SharedOptions.Format(), folder = SharedOptions.Out("the table (CSV), the document (JSON) and the figures (PNG, SVG)");
-        Option<string> motors = new("--motors") { Description = "Table of motors (CSV, docs/catalogue.md); catalogues/motors.csv has invented ones by frame size", HelpName = "MOTORS.csv" };
+        Option<string> motors = new("--motors") { Description = "Needed: a table of motors (CSV, docs/catalogue.md); catalogues/motors.csv has invented ones by frame size", HelpName = "MOTORS.csv" };
         Option<string> ratios = new("--ratios") { Description = "Total reductions, motor to axis, as 144,216,360 (the default: that of the file); the stage before the worm is changed", HelpName = "LIST" };
         Option<string> voltages = new("--voltages") { Description = "Supply voltages, as \"12,24,36 V\" (the default: that of the file)", HelpName = "LIST" };
         Option<string> margin = new("--margin") { Description = "How much more inertia, imbalance and friction must still be moved (the default: 30%)", HelpName = "SHARE" };

@@ -24,15 +24,15 @@ internal static class MapCommand
         var lay = new LayOptions();
         Option<string> axis = SharedOptions.Axis(), format = SharedOptions.Format();
         Option<string> folder = new("--out") { Description = "Folder for the cells (CSV), the summary (JSON), the figure (PNG, SVG) and the journal that --resume goes on from; made if missing", HelpName = "DIR" };
-        Option<string> x = new("--x") { Description = "First key and its range, the unit once at the end: \"polar.motion.ramp_time=0.3..3 s\"; \"KEY=log FROM..TO UNIT\" for logarithmic spacing", HelpName = "RANGE" };
-        Option<string> y = new("--y") { Description = "Second key and its range", HelpName = "RANGE" };
+        Option<string> x = new("--x") { Description = "Needed: the first key and its range, the unit once at the end: \"polar.motion.ramp_time=0.3..3 s\"; \"KEY=log FROM..TO UNIT\" for logarithmic spacing", HelpName = "RANGE" };
+        Option<string> y = new("--y") { Description = "Needed: the second key and its range", HelpName = "RANGE" };
         Option<string> grid = new("--grid") { Description = $"Columns and rows, {MapOptionValues.DefaultGrid} by default", HelpName = "NX,NY" };
         Option<string> metric = new("--metric") { Description = "What to map: outcome (the default), margin, settle, duration or temperature", HelpName = "METRIC" };
         Option<string> step = new("--step") { Description = "Time step, such as 50us (the default); shortened where the speed asks for it", HelpName = "TIME" };
         Option<string> threads = SharedOptions.Threads();
-        Option<string> shard = new("--shard") { Description = "Compute part I of N, into a folder of its own; axissim merge joins the parts", HelpName = "I/N" };
+        Option<string> shard = new("--shard") { Description = "Needs --out: compute part I of N, into a folder of its own; axissim merge joins the parts", HelpName = "I/N" };
         Option<bool> full = new("--full") { Description = "Run every cell, instead of only those along the edges between outcomes" };
-        Option<bool> resume = new("--resume") { Description = "Go on with a map that was stopped, from the journal in its folder" };
+        Option<bool> resume = new("--resume") { Description = "Needs --out: go on with a map that was stopped, from the journal in its folder" };
         var command = new Command("map", "Map the outcome over the plane of two keys: where it arrives, where it stalls, and how far your values are from the edge")
         {
             file, x, y, grid, metric, full, axis, lay.Files, lay.Set, step, threads, folder, resume, shard, format,

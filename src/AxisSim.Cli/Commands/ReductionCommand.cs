@@ -27,7 +27,7 @@ internal static class ReductionCommand
         Option<string> from = new("--from") { Description = "Least total reduction (the default: an eighth of that in the file)", HelpName = "N" };
         Option<string> to = new("--to") { Description = "Greatest total reduction (the default: four times that in the file)", HelpName = "N" };
         Option<string> points = new("--points") { Description = "How many reductions, evenly spaced in the logarithm (the default: 11)", HelpName = "N" };
-        Option<string> ratios = new("--ratios") { Description = "The reductions themselves instead of a range: --ratios \"100,216,360,720\"", HelpName = "LIST" };
+        Option<string> ratios = new("--ratios") { Description = "The reductions themselves, in place of --from, --to and --points: --ratios \"100,216,360,720\"", HelpName = "LIST" };
         Option<string> margin = new("--margin") { Description = "Share of the motor's torque to keep in hand, as \"30 %\" (the default)", HelpName = "SHARE" };
         Option<string> threads = SharedOptions.Threads();
         var command = new Command("reduction", "A lesson: how the total reduction changes speed, acceleration, torque and resolution, and what binds") { file, axis, lay.Files, lay.Set, from, to, points, ratios, margin, threads, folder, format };

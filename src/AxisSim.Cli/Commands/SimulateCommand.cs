@@ -24,7 +24,7 @@ internal static class SimulateCommand
         Option<string> axis = SharedOptions.Axis(), format = SharedOptions.Format();
         Option<string> folder = SharedOptions.Out("the trace (CSV), the outcome (JSON) and the figures (PNG, SVG)");
         Option<string> step = new("--step") { Description = "Time step, such as 50us (the default); shortened where the speed asks for it", HelpName = "TIME" };
-        Option<bool> full = new("--full") { Description = "With --out: every step in the trace, a row each, not the least and greatest of some thousands of stretches" };
+        Option<bool> full = new("--full") { Description = "Needs --out: every step in the trace, a row each, not the least and greatest of some thousands of stretches" };
         var command = new Command("simulate", "Run the move of a scenario: does it arrive and settle, how near to stalling, and why") { file, axis, lay.Files, lay.Set, folder, format, step, full };
         command.SetAction(parsed => Run(host, new Request(
             parsed.GetRequiredValue(file), lay.Of(parsed), parsed.GetValue(axis), parsed.GetValue(folder), parsed.GetValue(format), parsed.GetValue(step), parsed.GetValue(full))));

@@ -18,5 +18,5 @@ internal static class SharedOptions
     public static Option<string> Threads() => new("--threads") { Description = "Threads to use (the default: all cores); the results do not depend on it", HelpName = "N" };
 
     /// <summary>Where to write files.</summary>
-    public static Option<string> Out(string what) => new("--out") { Description = $"Folder for {what}; made if missing, files of the same names are replaced", HelpName = "DIR" };
+    public static Option<string> Out(string what, bool needed = false) => new("--out") { Description = $"{(needed ? "Needed: a folder" : "Folder")} for {what}; made if missing, files of the same names are replaced", HelpName = "DIR" };
 }

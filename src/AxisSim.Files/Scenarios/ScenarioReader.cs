@@ -48,6 +48,7 @@ public static class ScenarioReader
 
         Scenario scenario = ScenarioBinding.Bind(values) with { Sha256 = Hash(text, laid), Source = new ScenarioSource(text, fileName, laid), InForce = [.. document.Laid.Select(entry => $"{entry.Path}={entry.Text}")] };
         PlanChecks.Report(scenario.Setup, values);
+        HorizonChecks.Report(scenario, values);
         if (!document.Problems.HasErrors)
         {
             SetupNet.Report(scenario.Setup, document);

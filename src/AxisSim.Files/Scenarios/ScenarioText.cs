@@ -140,13 +140,20 @@ public static class ScenarioText
                 return;
             }
 
+            int after = place.ValueEnd;
             if (!place.Inline)
             {
-                string was = before.AsSpan().IndexOfAny('\r', '\n') < 0 ? $"; was {before}" : "";
-                edits.Add(new Edit(place.Start, place.Start, $"# {Note(entry)}{was}{end}{Indent(place.Start)}"));
+                string note = Note(entry);
+                bool told = note.Contains("before:", StringComparison.Ordinal) || before.AsSpan().IndexOfAny('\r', '\n') >= 0;
+                edits.Add(new Edit(place.Start, place.Start, $"# {note}{(told ? "" : $"; before: {before.Trim('"')}")}{end}{Indent(place.Start)}"));
+
+                // What stands beside it keeps its column where there is room.
+                after = Skip(place.ValueEnd);
+                after = after < text.Length && text[after] == '#' ? after : place.ValueEnd;
             }
 
-            edits.Add(new Edit(place.ValueStart, place.ValueEnd, literal));
+            int column = after - place.ValueStart;
+            edits.Add(new Edit(place.ValueStart, after, after == place.ValueEnd ? literal : literal.PadRight(Math.Max(column, literal.Length + 1))));
         }
 
         private string Indent(int start)

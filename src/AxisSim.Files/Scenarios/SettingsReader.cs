@@ -34,6 +34,13 @@ internal static class SettingsReader
                 continue;
             }
 
+            if (Keys.AxisAliases.Path(path) is { } real)
+            {
+                var named = new Entry(path, EntryKind.Setting, Unquoted(setting[(equals + 1)..].Trim()), Source, i + 1, 0);
+                problems.Error(named, Keys.AxisAliases.Found(path.Split('.')[0]), "polar and declination as names of the axes", $"{Source} {real}={named.Shown}");
+                path = real;
+            }
+
             entries.Add(new Entry(path, EntryKind.Setting, Unquoted(setting[(equals + 1)..].Trim()), Source, i + 1, 0));
         }
 

@@ -81,7 +81,7 @@ internal static class SampleComparisons
     // As if the best one, and a longer watch for what does not settle, were found to hold.
     private static ComparisonReport Tried(ComparisonReport report) => report with
     {
-        Try = report.Winner is { } winner ? new ComparisonTry(winner, new TypedLine(report.Axes, CandidateSettings.Of(report.Mount, winner)!)) : null,
+        Try = report.Winner is { } winner ? new ComparisonTry(winner, new TypedLine(report.Axes, [.. CandidateSettings.Of(report.Mount, winner, "").Select(one => one.Setting)])) : null,
         Settles = [.. Enumerable.Range(0, report.Best.Count).Where(i => report.Best[i].Fate == CandidateFate.NotSettled).Select(i => ("move.observe=16 s", (IReadOnlyList<int>)[i]))],
     };
 
