@@ -23,7 +23,7 @@ internal static class RecommendCarry
     }
 
     // In the order of the settings.
-    private static IEnumerable<string> Notes(RecommendReport report, AxisAdvice advice)
+    private static IEnumerable<string> Notes(RecommendReport report, RecommendedAxis advice)
     {
         AxisSettings now = advice.Now;
         HoldingCurrents currents = advice.Answer.Currents!;

@@ -12,7 +12,7 @@ internal static class RecommendPresenter
     /// <summary>Writes the page.</summary>
     public static void Write(Page page, RecommendReport report, IReadOnlyList<string> files)
     {
-        foreach (AxisAdvice advice in report.Axes)
+        foreach (RecommendedAxis advice in report.Axes)
         {
             page.Verdict(RecommendVerdict.Of(report, advice), advice.Answer.Chosen is not null);
         }
@@ -31,19 +31,19 @@ internal static class RecommendPresenter
             }
 
             page.Copyable(CarryText.Command("simulate", report.File, CarryText.Recommended, files), indent: 2);
-            foreach (AxisAdvice advice in report.Axes.Where(advice => advice.Run is not null))
+            foreach (RecommendedAxis advice in report.Axes.Where(advice => advice.Run is not null))
             {
                 page.Text($"It says: the {advice.Answer.Axis.Words()} {RecommendVerdict.Ends(advice.Run!.Value)}.");
             }
         }
 
-        AxisAdvice[] untold = [.. report.Axes.Where(advice => advice.Answer.Chosen is not null && advice.Run is null)];
+        RecommendedAxis[] untold = [.. report.Axes.Where(advice => advice.Answer.Chosen is not null && advice.Run is null)];
         if (untold.Length > 0)
         {
             page.Text($"No command is printed with the settings of the {Say.List([.. untold.Select(advice => advice.Answer.Axis.Words())])}: run as typed, with every axis of the mount, the scenario's own move does not arrive and settle with them. Their trade-off below is that of one axis moving alone.");
         }
 
-        foreach (AxisAdvice advice in report.Axes)
+        foreach (RecommendedAxis advice in report.Axes)
         {
             Axis(page, report, advice);
         }
@@ -62,7 +62,7 @@ internal static class RecommendPresenter
         Cautions.Write(page);
     }
 
-    private static void Axis(Page page, RecommendReport report, AxisAdvice advice)
+    private static void Axis(Page page, RecommendReport report, RecommendedAxis advice)
     {
         AxisRecommendation answer = advice.Answer;
         string axis = Say.Sentence(answer.Axis.Words());
@@ -107,7 +107,7 @@ internal static class RecommendPresenter
         }
     }
 
-    private static IEnumerable<(string, string)> Settings(FrontPoint chosen, AxisAdvice advice)
+    private static IEnumerable<(string, string)> Settings(FrontPoint chosen, RecommendedAxis advice)
     {
         (AxisSettings to, AxisSettings now) = (chosen.Settings, advice.Now);
         HoldingCurrents currents = advice.Answer.Currents!;
