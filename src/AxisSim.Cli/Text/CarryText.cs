@@ -19,7 +19,7 @@ internal static class CarryText
 
     /// <summary>What has to come first where the settings file was not written: a sentence with a space after it, or nothing.</summary>
     public static string First(string settingsFile, IReadOnlyList<string> files) =>
-        Written(settingsFile, files) is null ? $"Run this again with --out {Folder}, which keeps the settings in {Folder}/{settingsFile}. Then: " : "";
+        Written(settingsFile, files) is null ? $"Run this again with --out {Folder}, which keeps the settings in {Folder}/{settingsFile}. " : "";
 
     /// <summary>A command on the scenario with the settings file.</summary>
     public static string Command(string command, string scenario, string settingsFile, IReadOnlyList<string> files) =>

@@ -26,7 +26,7 @@ internal sealed record SkyWords(string Found, string Allowed, string Fix, IReadO
             string sky = axis == "polar" ? "hour_angle" : "declination", value = axis == "polar" ? "\"-2 h\"" : "\"35 deg\"";
             string allowed = $"under [move.{end}] a place on the sky (hour_angle, declination, pier_side), or {end}_polar and {end}_declination, the angles of the two axes";
             string found = axis == "polar" && !word.StartsWith('h') ? "a right ascension: the axis meets it at another angle as the sky turns; the hour angle is sidereal time less right ascension" : $"a key that does not exist (did you mean {below}{sky}?)";
-            return new SkyWords(found, allowed, $"{sky} = {value} under [move.{end}]", [$"{joined}{axis}", $"{below}{sky}"]);
+            return new SkyWords(found, allowed, $"{sky} = {value} under [move.{end}]", [$"{joined}polar", $"{joined}declination", $"{below}hour_angle", $"{below}declination", $"{below}pier_side"]);
         }
 
         return null;

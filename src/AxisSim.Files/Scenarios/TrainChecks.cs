@@ -43,7 +43,8 @@ internal static class TrainChecks
 
     private static void CheckStepUp(ValueSet values, string path)
     {
-        if (values.Given(path) is not { } ratio || !(ratio.Number / ratio.Second < 1.0) || values.EntryOf(path) is not { Copied: false } entry)
+        // Worth a word only in a train that is one.
+        if (values.Problems.HasErrors || values.Given(path) is not { } ratio || !(ratio.Number / ratio.Second < 1.0) || values.EntryOf(path) is not { Copied: false } entry)
         {
             return;
         }
