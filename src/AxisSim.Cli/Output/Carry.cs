@@ -11,6 +11,9 @@ namespace AxisSim.Cli.Output;
 /// <param name="Found">The settings.</param>
 internal sealed record Carry(Scenario Scenario, string File, string About, IReadOnlyList<NotedSetting> Found)
 {
+    /// <summary>What is said of a value that keeps the other axis as it is.</summary>
+    public const string Kept = "as before: the settings are for the polar axis alone";
+
     /// <summary>The settings file.</summary>
     public string Text => SettingsText.Of(Scenario, [.. About.Split('\n'), "Lay this file over the scenario with --settings; a --set beside it wins. It is a prediction: begin slowly, with a hand at the power switch."], Found);
 

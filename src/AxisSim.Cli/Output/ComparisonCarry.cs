@@ -19,6 +19,7 @@ internal static class ComparisonCarry
         string motor = best.Result.Candidate.Motor.Name;
         string source = report.Fits.Any(fit => fit.Motor == motor) ? $"{motor}, fitted to its measured curve" : $"{motor}, from {Path.GetFileName(motors)}";
         string about = $"The motor {CandidateText.Name(best.Result)} in {Path.GetFileName(report.File)}, found by axissim compare with a margin of {Units.Percent(report.Margin)}.";
-        return new Carry(scenario, CarryText.BestMotor, PlainText.Visible(about), CandidateSettings.Of(report.Mount, best.Result, PlainText.Visible(source)));
+        var notes = CandidateSettings.Of(report.Mount, best.Result, PlainText.Visible(source)).ToDictionary(one => one.Setting, one => one.Note, StringComparer.Ordinal);
+        return new Carry(scenario, CarryText.BestMotor, PlainText.Visible(about), [.. best.Line.Settings.Select(setting => new NotedSetting(setting, notes.GetValueOrDefault(setting, Carry.Kept)))]);
     }
 }

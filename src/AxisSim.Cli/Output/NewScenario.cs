@@ -46,7 +46,7 @@ internal sealed class NewScenario(string path, Host host)
     {
         host.Stop.ThrowIfCancellationRequested();
         string? text = ScenarioText.Whole(scenario, notes, out Problem? problem);
-        Problem = text is null ? problem : AtomicFile.WriteNew(path, stream => stream.Write(Encoding.UTF8.GetBytes(text)));
+        Problem = text is null ? problem : AtomicFile.WriteUnlessThere(path, stream => stream.Write(Encoding.UTF8.GetBytes(text)));
         if (Problem is null)
         {
             host.Written.Add(path);

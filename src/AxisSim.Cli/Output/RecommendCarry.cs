@@ -17,9 +17,9 @@ internal static class RecommendCarry
             return null;
         }
 
-        string about = $"Settings for {Path.GetFileName(report.File)}, found by axissim recommend: aim {report.Aim.ToString().ToLowerInvariant()}, margin {Units.Percent(report.Margin)} at {(report.Coarse ? "the worst corner" : "every corner")} of the tolerances.";
-        NotedSetting[] found = [.. report.Axes.Where(advice => advice.Run is not null).SelectMany(advice => SettingTexts.Of(advice.Answer.Axis, advice.Answer.Chosen!.Settings).Zip(Notes(report, advice), (setting, note) => new NotedSetting(setting, note)))];
-        return new Carry(scenario, CarryText.Recommended, about, found);
+        string about = $"Settings for {Path.GetFileName(report.File)}, found by axissim recommend: aim {RecommendVerdict.Aim(report.Aim)}, margin {Units.Percent(report.Margin)} at {(report.Coarse ? "the worst corner" : "every corner")} of the tolerances.";
+        Dictionary<string, string> notes = report.Axes.Where(advice => advice.Run is not null).SelectMany(advice => SettingTexts.Of(advice.Answer.Axis, advice.Answer.Chosen!.Settings).Zip(Notes(report, advice), (setting, note) => (setting, note))).ToDictionary(pair => pair.setting, pair => pair.note, StringComparer.Ordinal);
+        return new Carry(scenario, CarryText.Recommended, about, [.. report.Recommended.Select(setting => new NotedSetting(setting, notes.GetValueOrDefault(setting, Carry.Kept)))]);
     }
 
     // In the order of the settings.

@@ -29,7 +29,7 @@ internal sealed class RecommendWork(Scenario scenario, string file)
 
         // Read as the user will read it: what is printed is what is run, for both axes together if they bear it, else for one of them.
         (MountAxis Axis, string[] Settings)[] chosen = [.. found.Axes.Where(axis => axis.Chosen is not null).Select(axis => (axis.Axis, SettingTexts.Of(axis.Axis, axis.Chosen!.Settings).ToArray()))];
-        TypedLine[] lines = [.. Sets(chosen).Select(set => new TypedLine([.. set.Select(one => one.Axis)], [.. set.SelectMany(one => one.Settings)]))];
+        TypedLine[] lines = [.. Sets(chosen).Select(set => new TypedLine([.. set.Select(one => one.Axis)], Settings(set)))];
         TypedLine? line = TypedTrial.First(scenario, lines, options.LoadFactor, new QuestionOptions { StepSeconds = options.StepSeconds, Threads = options.Threads, Stop = options.Stop }, asFile: true);
         IReadOnlyList<string> recommended = line?.Settings ?? [];
         MountSetup? again = line is null ? null : Carry.Read(scenario, recommended)!.Setup;
@@ -46,6 +46,13 @@ internal sealed class RecommendWork(Scenario scenario, string file)
             Recommended = recommended,
             Axes = [.. found.Axes.Select(axis => Advice(axis, line?.Axes.Contains(axis.Axis) == true ? again : null, options.StepSeconds))],
         };
+    }
+
+    // What is found for the polar axis alone leaves a declination axis that is like it as it is.
+    private string[] Settings((MountAxis Axis, string[] Settings)[] set)
+    {
+        string[] found = [.. set.SelectMany(one => one.Settings)];
+        return set.Any(one => one.Axis == MountAxis.Declination) ? found : [.. found, .. scenario.KeptDeclination(found)];
     }
 
     private static IEnumerable<(MountAxis Axis, string[] Settings)[]> Sets((MountAxis Axis, string[] Settings)[] chosen) =>

@@ -63,6 +63,14 @@ public sealed record Scenario
     /// <summary>What is laid over the file and holds, as it was written.</summary>
     internal IReadOnlyList<Entry> LaidEntries() => Source is not { } source ? [] : [.. ScenarioReader.Lay(source.Text, source.File, source.Laid).Laid];
 
+    /// <summary>Settings that keep the declination axis as it is where settings are for the polar axis alone and it is like that one; none where it would not change.</summary>
+    /// <param name="settings">Settings for the polar axis, each <c>key=value</c>.</param>
+    public IReadOnlyList<string> KeptDeclination(IReadOnlyList<string> settings)
+    {
+        ArgumentNullException.ThrowIfNull(settings);
+        return Source is not { } source ? [] : LikeAxis.Kept(ScenarioReader.Lay(source.Text, source.File, source.Laid), [.. settings.Select(setting => new NotedSetting(setting, "").Path)]);
+    }
+
     /// <summary>The same file with something else laid over it, without touching the file again.</summary>
     /// <exception cref="InvalidOperationException">The scenario was not read from a text.</exception>
     public ScenarioResult Under(LaidOver laid)

@@ -10,8 +10,15 @@ namespace AxisSim.Files.Scenarios;
 /// </summary>
 public static class ScenarioText
 {
-    // Whole lines go before what stands at the same place.
-    private sealed record Edit(int From, int To, string Text, bool Lines = false);
+    // At one place lines that end a section go before sections that are new, and both before what stands there.
+    private enum EditKind
+    {
+        Lines,
+        Section,
+        Within,
+    }
+
+    private sealed record Edit(int From, int To, string Text, EditKind Kind = EditKind.Within);
 
     /// <summary>The text of a scenario with what is laid over it written into it; null with the reason where that cannot be done.</summary>
     /// <param name="scenario">The scenario.</param>
@@ -81,7 +88,7 @@ public static class ScenarioText
 
             // From the end on, so that places before stay true; of several at one place the first made comes first.
             var whole = new StringBuilder(text);
-            foreach (Edit edit in edits.Select((edit, i) => (edit, i)).OrderByDescending(pair => pair.edit.From).ThenBy(pair => pair.edit.Lines).ThenByDescending(pair => pair.i).Select(pair => pair.edit))
+            foreach (Edit edit in edits.Select((edit, i) => (edit, i)).OrderByDescending(pair => pair.edit.From).ThenByDescending(pair => pair.edit.Kind).ThenByDescending(pair => pair.i).Select(pair => pair.edit))
             {
                 whole.Remove(edit.From, edit.To - edit.From).Insert(edit.From, edit.Text);
             }
@@ -179,23 +186,23 @@ public static class ScenarioText
                     return;
                 }
 
-                Insert(places.NextLine(last.ValueEnd), Lines(entries, Indent(last.Start) + last.Prefix));
+                Insert(EditKind.Lines, places.NextLine(last.ValueEnd), Lines(entries, Indent(last.Start) + last.Prefix));
             }
             else if (places.Headers.TryGetValue(section, out int header))
             {
-                Insert(places.NextLine(header), Lines(entries, ""));
+                Insert(EditKind.Lines, places.NextLine(header), Lines(entries, ""));
             }
             else
             {
                 string? list = Array.Find(ScenarioKeys.Lists, name => section.StartsWith(name + ".", StringComparison.Ordinal));
                 string name = list is not null && entries[0].Path != section + ".name" ? $"name = \"{section[(list.Length + 1)..]}\"{end}" : "";
-                Insert(Beside(section), end + (list is null ? $"[{section}]" : $"[[{list}]]") + end + name + Lines(entries, ""));
+                Insert(EditKind.Section, Beside(section), end + (list is null ? $"[{section}]" : $"[[{list}]]") + end + name + Lines(entries, ""));
             }
         }
 
         private string Lines(IEnumerable<Entry> entries, string prefix) => string.Concat(entries.Select(entry => $"{prefix}{Name(entry.Path)} = {Literal(entry)}  # {Note(entry)}{end}"));
 
-        private void Insert(int at, string lines) => edits.Add(new Edit(at, at, (at > 0 && text[at - 1] != '\n' ? end : "") + lines, Lines: true));
+        private void Insert(EditKind kind, int at, string lines) => edits.Add(new Edit(at, at, (at > 0 && text[at - 1] != '\n' ? end : "") + lines, kind));
 
         // Below the last section of the same name or axis; else at the end.
         private int Beside(string section)

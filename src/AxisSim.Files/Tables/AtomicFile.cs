@@ -17,7 +17,7 @@ public static class AtomicFile
     }
 
     /// <summary>The same for a file that must not be there yet: one that is there stays as it is.</summary>
-    public static Problem? WriteNew(string path, Action<Stream> write)
+    public static Problem? WriteUnlessThere(string path, Action<Stream> write)
     {
         ArgumentNullException.ThrowIfNull(write);
         return Write(path, write, keep: true, replace: false);

@@ -26,7 +26,7 @@ public sealed class ScenarioTextTests
         [
             "polar.motion.slew_rate=1.7 deg/s", ramp ? "polar.motion.acceleration=1.3 deg/s^2" : "polar.motion.ramp_time=1.7 s", "polar.drive.changeover=never", "polar.drive.regulator_time=41 us", "polar.axis.damping_ratio=0.04", "move.observe=3 s",
             .. bodies ? ["counterweight.distance=0.31 m", "payload.tube.side=3 mm", "payload.tube.direction=forward", "tolerances.friction=20 %"] : Array.Empty<string>(),
-            .. text.Contains("like = \"polar\"", StringComparison.Ordinal) ? ["declination.motion.ramp_time=2.2 s", "declination.drive.tracking_current=0.5 A"] : Array.Empty<string>(),
+            .. text.Contains("like = \"polar\"", StringComparison.Ordinal) ? ["declination.drive.tracking_current=0.5 A", "declination.motion.ramp_time=2.2 s", "declination.motion.slew_rate=1.9 deg/s", "declination.worm.runout=9 arcsec"] : Array.Empty<string>(),
         ];
         Scenario laid = Read(text, LaidOver.Of(settings)), whole = Read(Written(laid), LaidOver.Nothing);
         Assert.Equal(Values(laid), Values(whole));

@@ -117,6 +117,25 @@ public sealed class SettingsFileTests
         Assert.All(text.Split('\n').Where(line => line.Contains('=', StringComparison.Ordinal) && !line.StartsWith('#') && !line.StartsWith("name", StringComparison.Ordinal)), line => Assert.Contains("  # ", line, StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData("polar.motion.slew_rate=1.5 deg/s")]
+    [InlineData("polar.drive.microsteps=16")]
+    [InlineData("polar.drive.changeover=3 rad/s")]
+    [InlineData("polar.drive.regulator_time=40 us")]
+    [InlineData("polar.stages.belt.ratio=2")]
+    [InlineData("polar.drive.damping_share=0.02")]
+    public void Settings_for_the_polar_axis_alone_leave_the_other_as_it_is(string setting)
+    {
+        Scenario before = Read(Heavy, LaidOver.Nothing);
+        string[] all = [setting, .. before.KeptDeclination([setting])];
+        Scenario after = Read(Heavy, LaidOver.Of(all)), file = Read(Heavy, LaidOver.Of(new SettingsFile("s.toml", SettingsText.Of(before, [], [.. all.Select(one => new NotedSetting(one, ""))]))));
+        string Axis(Scenario scenario) => OutcomeJson.ToText("axis", ("axis", scenario.Setup.Declination));
+        Assert.Equal(Axis(before), Axis(after));
+        Assert.Equal(Axis(before), Axis(file));
+        Assert.NotEqual(OutcomeJson.ToText("axis", ("axis", before.Setup.Polar)), OutcomeJson.ToText("axis", ("axis", after.Setup.Polar)));
+        Assert.Empty(Read(Nominal, LaidOver.Nothing).KeptDeclination([setting]));
+    }
+
     private static LaidOver One(string file) => LaidOver.Of(new SettingsFile("s.toml", file));
 
     private static string Setup(LaidOver laid) => Text(Read(Heavy, laid));
