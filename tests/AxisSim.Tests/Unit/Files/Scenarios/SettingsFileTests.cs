@@ -121,7 +121,7 @@ public sealed class SettingsFileTests
     [InlineData("polar.motion.slew_rate=1.5 deg/s")]
     [InlineData("polar.drive.microsteps=16")]
     [InlineData("polar.drive.changeover=3 rad/s")]
-    [InlineData("polar.drive.regulator_time=40 us")]
+    [InlineData("polar.drive.regulator_time=60 us")]
     [InlineData("polar.stages.belt.ratio=2")]
     [InlineData("polar.drive.damping_share=0.02")]
     public void Settings_for_the_polar_axis_alone_leave_the_other_as_it_is(string setting)
