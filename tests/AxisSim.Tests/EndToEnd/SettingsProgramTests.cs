@@ -122,6 +122,15 @@ public sealed class SettingsProgramTests : IDisposable
         Assert.Contains($"--axis: found {word}, the axis that is called {real} here; allowed: polar, declination or both; write: --axis {real}", error, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_long_list_that_was_typed_is_not_printed_again()
+    {
+        string[] typed = [.. Enumerable.Range(1, 20).SelectMany(i => new[] { "--set", $"payload.tube.forward={i} mm" }), "--set", "payload.tube.forward=91 mm"];
+        string output = Run(["simulate", Repository.PathOf("scenarios", "heavy-reflector-stalls.toml"), "--axis", "polar", .. typed]).Output;
+        Assert.Contains("--set \"counterweight.distance=", output, StringComparison.Ordinal);
+        Assert.All(output.Split('\n'), line => Assert.True(line.Length < 400, line));
+    }
+
     private static string Facts(string json) => JsonDocument.Parse(json).RootElement.GetProperty("axes").GetRawText();
 
     private string Write(string name, string text)
