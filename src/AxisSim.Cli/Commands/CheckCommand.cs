@@ -1,3 +1,4 @@
+using AxisSim.Cli.Output;
 using System.CommandLine;
 using System.Runtime.CompilerServices;
 using AxisSim.Cli.Input;
@@ -17,24 +18,31 @@ internal static class CheckCommand
     public static Command Create(Host host)
     {
         Argument<string> file = SharedOptions.File();
-        Option<string[]> set = SharedOptions.Set();
-        Option<string> format = SharedOptions.Format();
-        var command = new Command("check", "Find every problem of a scenario at once, without running it") { file, set, format };
-        command.SetAction(parsed => Run(host, parsed.GetRequiredValue(file), parsed.GetValue(set) ?? [], parsed.GetValue(format)));
+        var lay = new LayOptions();
+        Option<string> format = SharedOptions.Format(), whole = NewScenario.Option("what --settings and --set lay over FILE");
+        var command = new Command("check", "Find every problem of a scenario at once, without running it") { file, lay.Files, lay.Set, whole, format };
+        command.SetAction(parsed => Run(host, parsed.GetRequiredValue(file), lay.Of(parsed), parsed.GetValue(whole), parsed.GetValue(format)));
         return command;
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static int Run(Host host, string file, string[] settings, string? format)
+    private static int Run(Host host, string file, LaidArguments laid, string? whole, string? format)
     {
         var options = new OptionValues();
         bool json = options.Json(format);
-        ScenarioResult result = ScenarioReader.ReadFile(file, settings, host.Stop);
+        NewScenario? made = NewScenario.Open(whole, host, options.Problems);
+        ScenarioResult result = ScenarioInput.Read(file, laid, host.Stop);
+        if (made is not null && result.Scenario is { } read && options.Problems.Count == 0)
+        {
+            made.Write(read, SettingsText.Notes(read, []));
+            options.Problems.AddRange(made.Problem is { } unwritten ? [unwritten] : []);
+        }
+
         Problem[] problems = [.. options.Problems, .. result.Problems];
         bool good = result.Scenario is not null && options.Problems.Count == 0;
         if (json)
         {
-            Json(host, file, settings, result.Scenario, problems, good);
+            Json(host, file, result.Scenario, problems, good);
         }
         else
         {
@@ -59,6 +67,11 @@ internal static class CheckCommand
             return;
         }
 
+        if (host.Written.Count > 0)
+        {
+            page.Text($"{host.Written[0]} is written: the file with what was laid over it.");
+        }
+
         FactsText.Write(page, [.. AxisNames.Of(scenario.Setup).Select(axis => (axis, Facts.Of(scenario.Setup, axis)))]);
         if (scenario.Notes.Count > 0)
         {
@@ -70,11 +83,11 @@ internal static class CheckCommand
         }
     }
 
-    private static void Json(Host host, string file, string[] settings, Scenario? scenario, Problem[] problems, bool good) =>
+    private static void Json(Host host, string file, Scenario? scenario, Problem[] problems, bool good) =>
         host.Out.Write(OutcomeJson.ToText(
             "check",
             ("program", ProgramVersion.Record),
-            ("scenario", scenario is null ? null : new ScenarioEntry(scenario.Name, file, scenario.Sha256, settings, scenario.Notes)),
+            ("scenario", scenario is null ? null : ScenarioEntry.Of(scenario, file)),
             ("good", good),
             ("problems", problems),
             ("axes", scenario is null ? null : AxisNames.Of(scenario.Setup).Select(axis => new { Axis = axis, Facts = Facts.Of(scenario.Setup, axis) }).ToArray())));

@@ -18,16 +18,16 @@ namespace AxisSim.Cli.Commands;
 /// <summary><c>axissim curve FILE</c>: pull-out torque against speed, with the torque that the move needs.</summary>
 internal static class CurveCommand
 {
-    private sealed record Request(string File, string[] Settings, string? Axis, string? Folder, string? Format);
+    private sealed record Request(string File, LaidArguments Laid, string? Axis, string? Folder, string? Format);
 
     /// <summary>The command.</summary>
     public static Command Create(Host host)
     {
         Argument<string> file = SharedOptions.File();
-        Option<string[]> set = SharedOptions.Set();
+        var lay = new LayOptions();
         Option<string> axis = SharedOptions.Axis(), format = SharedOptions.Format(), folder = SharedOptions.Out("the curves (CSV) and the figure (PNG, SVG)");
-        var command = new Command("curve", "Pull-out torque against speed: what the motor can give, and what the move needs of it") { file, axis, set, folder, format };
-        command.SetAction(parsed => Run(host, new Request(parsed.GetRequiredValue(file), parsed.GetValue(set) ?? [], parsed.GetValue(axis), parsed.GetValue(folder), parsed.GetValue(format))));
+        var command = new Command("curve", "Pull-out torque against speed: what the motor can give, and what the move needs of it") { file, axis, lay.Files, lay.Set, folder, format };
+        command.SetAction(parsed => Run(host, new Request(parsed.GetRequiredValue(file), lay.Of(parsed), parsed.GetValue(axis), parsed.GetValue(folder), parsed.GetValue(format))));
         return command;
     }
 
@@ -37,7 +37,7 @@ internal static class CurveCommand
         var options = new OptionValues();
         bool json = options.Json(request.Format);
         MountAxis? asked = options.Axis(request.Axis);
-        if (ScenarioInput.Read(host, request.File, request.Settings, options) is not { } scenario)
+        if (ScenarioInput.Read(host, request.File, request.Laid, options) is not { } scenario)
         {
             return ExitCodes.BadInput;
         }
@@ -59,7 +59,7 @@ internal static class CurveCommand
         return Answer.Give(host, folder, json, () => OutcomeJson.ToText(
                 "curve",
                 ("program", ProgramVersion.Record),
-                ("scenario", new ScenarioEntry(scenario.Name, request.File, scenario.Sha256, request.Settings, scenario.Notes)),
+                ("scenario", ScenarioEntry.Of(scenario, request.File)),
                 ("axes", reports.Select(report => new { report.Axis, report.TotalReduction, report.Curves, report.MicrostepSwings, report.FullStepSwings }).ToArray())), page => CurvePresenter.Write(page, reports, host.Written));
     }
 

@@ -16,30 +16,30 @@ namespace AxisSim.Cli.Commands;
 /// <summary><c>axissim map FILE --x ... --y ...</c>: where in the plane of two keys the move arrives, and how far the file's own values are from the edge.</summary>
 internal static class MapCommand
 {
-    private sealed record Request(string File, string[] Settings, string? X, string? Y, string? Grid, string? Metric, string? Axis, string? Step, string? Threads, string? Shard, string? Folder, string? Format, bool Full, bool Resume);
+    private sealed record Request(string File, LaidArguments Laid, string? X, string? Y, string? Grid, string? Metric, string? Axis, string? Step, string? Threads, string? Shard, string? Folder, string? Format, bool Full, bool Resume);
 
     /// <summary>The command.</summary>
     public static Command Create(Host host)
     {
         Argument<string> file = SharedOptions.File();
-        Option<string[]> set = SharedOptions.Set();
+        var lay = new LayOptions();
         Option<string> axis = SharedOptions.Axis(), format = SharedOptions.Format();
         Option<string> folder = new("--out") { Description = "Folder for the cells (CSV), the summary (JSON), the figure (PNG, SVG) and the journal that --resume goes on from; made if missing", HelpName = "DIR" };
-        Option<string> x = new("--x") { Description = "First key and its range, the unit once at the end: \"polar.motion.ramp_time=0.3..3 s\"; \"KEY=log FROM..TO UNIT\" for logarithmic spacing", HelpName = "RANGE" };
-        Option<string> y = new("--y") { Description = "Second key and its range", HelpName = "RANGE" };
+        Option<string> x = new("--x") { Description = "Needed: the first key and its range, the unit once at the end: \"polar.motion.ramp_time=0.3..3 s\"; \"KEY=log FROM..TO UNIT\" for logarithmic spacing", HelpName = "RANGE" };
+        Option<string> y = new("--y") { Description = "Needed: the second key and its range", HelpName = "RANGE" };
         Option<string> grid = new("--grid") { Description = $"Columns and rows, {MapOptionValues.DefaultGrid} by default", HelpName = "NX,NY" };
         Option<string> metric = new("--metric") { Description = "What to map: outcome (the default), margin, settle, duration or temperature", HelpName = "METRIC" };
         Option<string> step = new("--step") { Description = "Time step, such as 50us (the default); shortened where the speed asks for it", HelpName = "TIME" };
         Option<string> threads = SharedOptions.Threads();
-        Option<string> shard = new("--shard") { Description = "Compute part I of N, into a folder of its own; axissim merge joins the parts", HelpName = "I/N" };
+        Option<string> shard = new("--shard") { Description = "Needs --out: compute part I of N, into a folder of its own; axissim merge joins the parts", HelpName = "I/N" };
         Option<bool> full = new("--full") { Description = "Run every cell, instead of only those along the edges between outcomes" };
-        Option<bool> resume = new("--resume") { Description = "Go on with a map that was stopped, from the journal in its folder" };
+        Option<bool> resume = new("--resume") { Description = "Needs --out: go on with a map that was stopped, from the journal in its folder" };
         var command = new Command("map", "Map the outcome over the plane of two keys: where it arrives, where it stalls, and how far your values are from the edge")
         {
-            file, x, y, grid, metric, full, axis, set, step, threads, folder, resume, shard, format,
+            file, x, y, grid, metric, full, axis, lay.Files, lay.Set, step, threads, folder, resume, shard, format,
         };
         command.SetAction(parsed => Run(host, new Request(
-            parsed.GetRequiredValue(file), parsed.GetValue(set) ?? [], parsed.GetValue(x), parsed.GetValue(y), parsed.GetValue(grid), parsed.GetValue(metric), parsed.GetValue(axis),
+            parsed.GetRequiredValue(file), lay.Of(parsed), parsed.GetValue(x), parsed.GetValue(y), parsed.GetValue(grid), parsed.GetValue(metric), parsed.GetValue(axis),
             parsed.GetValue(step), parsed.GetValue(threads), parsed.GetValue(shard), parsed.GetValue(folder), parsed.GetValue(format), parsed.GetValue(full), parsed.GetValue(resume))));
         return command;
     }
@@ -73,7 +73,8 @@ internal static class MapCommand
             Program = ProgramVersion.Record.Version,
             Scenario = map.Name,
             File = request.File,
-            Settings = request.Settings,
+            Settings = request.Laid.Settings,
+            SettingsFiles = request.Laid.Files,
             Notes = [.. map.Notes],
             Sha256 = map.Sha256,
             Axes = [.. axes.Select(axis => axis.Key())],
@@ -167,7 +168,8 @@ internal static class MapCommand
     {
         const string Any = "polar.axis.damping_ratio=0.04..0.06", Other = "polar.motor.rotor_inertia=10..20 g*cm^2";
         var found = new List<Problem>();
-        MapPreparation? map = MapPreparation.Read(request.File, request.Settings, (request.X ?? Any, columns), (request.Y ?? Other, rows), found, stop);
+        LaidOver laid = LaidOver.Load(request.Laid.Files, request.Laid.Settings, found, stop) ?? LaidOver.Of(request.Laid.Settings);
+        MapPreparation? map = MapPreparation.Read(request.File, laid, (request.X ?? Any, columns), (request.Y ?? Other, rows), found, stop);
         problems.AddRange(found.Where(problem => problem.File is not ("--x" or "--y") || (problem.File == "--x" ? request.X : request.Y) is not null));
         return map;
     }

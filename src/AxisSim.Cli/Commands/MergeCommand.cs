@@ -15,7 +15,7 @@ internal static class MergeCommand
     public static Command Create(Host host)
     {
         Argument<string[]> parts = new("DIR") { Description = "The folders of all parts of one map (axissim map --shard)", Arity = ArgumentArity.OneOrMore };
-        Option<string> folder = SharedOptions.Out("the whole map: cells (CSV), summary (JSON) and figure (PNG, SVG)");
+        Option<string> folder = SharedOptions.Out("the whole map: cells (CSV), summary (JSON) and figure (PNG, SVG)", needed: true);
         Option<string> format = SharedOptions.Format();
         var command = new Command("merge", "Join the parts of a map that were computed with --shard") { parts, folder, format };
         command.SetAction(parsed => Run(host, parsed.GetRequiredValue(parts), parsed.GetValue(folder), parsed.GetValue(format)));
@@ -49,6 +49,8 @@ internal static class MergeCommand
     private static Scenario? Again(MapHeader header, CancellationToken stop)
     {
         var file = new FileInfo(header.File);
-        return file is { Exists: true, Length: > 0 } && ScenarioReader.ReadFile(header.File, header.Settings, stop).Scenario is { } scenario && scenario.Sha256 == header.Sha256 ? scenario : null;
+        return file is { Exists: true, Length: > 0 } && header.SettingsFiles.All(name => new FileInfo(name) is { Exists: true, Length: > 0 })
+            && LaidOver.Load(header.SettingsFiles, header.Settings, [], stop) is { } laid
+            && ScenarioReader.ReadFile(header.File, laid, stop).Scenario is { } scenario && scenario.Sha256 == header.Sha256 ? scenario : null;
     }
 }

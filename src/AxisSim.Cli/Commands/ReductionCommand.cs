@@ -16,23 +16,23 @@ namespace AxisSim.Cli.Commands;
 /// <summary><c>axissim reduction FILE</c>: a lesson on the total reduction.</summary>
 internal static class ReductionCommand
 {
-    private sealed record Request(string File, string[] Settings, string? Axis, string? From, string? To, string? Points, string? Ratios, string? Margin, string? Threads, string? Folder, string? Format);
+    private sealed record Request(string File, LaidArguments Laid, string? Axis, string? From, string? To, string? Points, string? Ratios, string? Margin, string? Threads, string? Folder, string? Format);
 
     /// <summary>The command.</summary>
     public static Command Create(Host host)
     {
         Argument<string> file = SharedOptions.File();
-        Option<string[]> set = SharedOptions.Set();
+        var lay = new LayOptions();
         Option<string> axis = SharedOptions.Axis(), format = SharedOptions.Format(), folder = SharedOptions.Out("the table (CSV), the document (JSON) and the figure (PNG, SVG)");
         Option<string> from = new("--from") { Description = "Least total reduction (the default: an eighth of that in the file)", HelpName = "N" };
         Option<string> to = new("--to") { Description = "Greatest total reduction (the default: four times that in the file)", HelpName = "N" };
         Option<string> points = new("--points") { Description = "How many reductions, evenly spaced in the logarithm (the default: 11)", HelpName = "N" };
-        Option<string> ratios = new("--ratios") { Description = "The reductions themselves instead of a range: --ratios \"100,216,360,720\"", HelpName = "LIST" };
+        Option<string> ratios = new("--ratios") { Description = "The reductions themselves, in place of --from, --to and --points: --ratios \"100,216,360,720\"", HelpName = "LIST" };
         Option<string> margin = new("--margin") { Description = "Share of the motor's torque to keep in hand, as \"30 %\" (the default)", HelpName = "SHARE" };
         Option<string> threads = SharedOptions.Threads();
-        var command = new Command("reduction", "A lesson: how the total reduction changes speed, acceleration, torque and resolution, and what binds") { file, axis, set, from, to, points, ratios, margin, threads, folder, format };
+        var command = new Command("reduction", "A lesson: how the total reduction changes speed, acceleration, torque and resolution, and what binds") { file, axis, lay.Files, lay.Set, from, to, points, ratios, margin, threads, folder, format };
         command.SetAction(parsed => Run(host, new Request(
-            parsed.GetRequiredValue(file), parsed.GetValue(set) ?? [], parsed.GetValue(axis), parsed.GetValue(from), parsed.GetValue(to), parsed.GetValue(points), parsed.GetValue(ratios), parsed.GetValue(margin), parsed.GetValue(threads), parsed.GetValue(folder), parsed.GetValue(format))));
+            parsed.GetRequiredValue(file), lay.Of(parsed), parsed.GetValue(axis), parsed.GetValue(from), parsed.GetValue(to), parsed.GetValue(points), parsed.GetValue(ratios), parsed.GetValue(margin), parsed.GetValue(threads), parsed.GetValue(folder), parsed.GetValue(format))));
         return command;
     }
 
@@ -48,7 +48,7 @@ internal static class ReductionCommand
         IReadOnlyList<double>? list = own.Ratios(request.Ratios);
         own.Apart(request.Ratios, request.From, request.To, request.Points);
         double margin = own.Margin(request.Margin, ReductionOptions.DefaultMarginShare);
-        if (ScenarioInput.Read(host, request.File, request.Settings, options) is not { } scenario)
+        if (ScenarioInput.Read(host, request.File, request.Laid, options) is not { } scenario)
         {
             return ExitCodes.BadInput;
         }
@@ -70,10 +70,10 @@ internal static class ReductionCommand
             return ExitCodes.BadInput;
         }
 
-        var work = new LessonWork(request.File, request.Settings, margin, threads);
+        var work = new LessonWork(request.File, scenario.Laid, margin, threads);
         IReadOnlyList<ReductionReport> reports = ReductionTrial.Of(
             scenario, work.Run(host, scenario.Setup, axes, axis => Ratios(scenario.Setup, axis, list, from, to, points)), new QuestionOptions { Threads = threads, Stop = host.Stop });
-        var document = new ReductionDocument(reports, request.File, scenario, request.Settings);
+        var document = new ReductionDocument(reports, request.File, scenario);
         if (folder is not null)
         {
             ReductionFiles.Write(folder, scenario.Name, reports, document);

@@ -16,17 +16,17 @@ internal static class ReportCommand
 {
     private const string DefaultFolder = "out";
 
-    private sealed record Request(string File, string[] Settings, string? Date, string Folder);
+    private sealed record Request(string File, LaidArguments Laid, string? Date, string Folder);
 
     /// <summary>The command.</summary>
     public static Command Create(Host host)
     {
         Argument<string> file = SharedOptions.File();
-        Option<string[]> set = SharedOptions.Set();
+        var lay = new LayOptions();
         Option<string> folder = new("--out") { Description = $"Folder for report.html and sheet.pdf (the default: {DefaultFolder}); made if missing, files of the same names are replaced", HelpName = "DIR" };
         Option<string> date = new("--date") { Description = "The date to print, as 2026-03-20 (the default: today); with the same date the files are the same, byte for byte", HelpName = "DATE" };
-        var command = new Command("report", "Write a report (HTML) and a settings sheet for the mount (PDF): what to enter, what to check, and what to expect at the first power-on") { file, set, folder, date };
-        command.SetAction(parsed => Run(host, new Request(parsed.GetRequiredValue(file), parsed.GetValue(set) ?? [], parsed.GetValue(date), parsed.GetValue(folder) ?? DefaultFolder)));
+        var command = new Command("report", "Write a report (HTML) and a settings sheet for the mount (PDF): what to enter, what to check, and what to expect at the first power-on") { file, lay.Files, lay.Set, folder, date };
+        command.SetAction(parsed => Run(host, new Request(parsed.GetRequiredValue(file), lay.Of(parsed), parsed.GetValue(date), parsed.GetValue(folder) ?? DefaultFolder)));
         return command;
     }
 
@@ -35,7 +35,7 @@ internal static class ReportCommand
     {
         var options = new OptionValues();
         DateOnly date = options.Date(request.Date);
-        if (ScenarioInput.Read(host, request.File, request.Settings, options) is not { } scenario)
+        if (ScenarioInput.Read(host, request.File, request.Laid, options) is not { } scenario)
         {
             return ExitCodes.BadInput;
         }
@@ -48,7 +48,7 @@ internal static class ReportCommand
         }
 
         (AxisResult Result, IReadOnlyList<SlewStage> Slews)[] axes = Simulate(host, scenario);
-        MoveReport report = MoveWork.Report(scenario, request.File, request.Settings, StepChoice.DefaultSeconds, [.. axes.Select(axis => axis.Result)]);
+        MoveReport report = MoveWork.Report(scenario, request.File, StepChoice.DefaultSeconds, [.. axes.Select(axis => axis.Result)]);
         int code = MoveWork.Code(report);
         if (report.Results.All(result => result.Broken is null))
         {

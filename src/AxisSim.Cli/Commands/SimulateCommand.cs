@@ -14,20 +14,20 @@ namespace AxisSim.Cli.Commands;
 /// <summary><c>axissim simulate FILE</c>: runs the move and says whether it arrives, and why.</summary>
 internal static class SimulateCommand
 {
-    private sealed record Request(string File, string[] Settings, string? Axis, string? Folder, string? Format, string? Step, bool Full);
+    private sealed record Request(string File, LaidArguments Laid, string? Axis, string? Folder, string? Format, string? Step, bool Full);
 
     /// <summary>The command.</summary>
     public static Command Create(Host host)
     {
         Argument<string> file = SharedOptions.File();
-        Option<string[]> set = SharedOptions.Set();
+        var lay = new LayOptions();
         Option<string> axis = SharedOptions.Axis(), format = SharedOptions.Format();
         Option<string> folder = SharedOptions.Out("the trace (CSV), the outcome (JSON) and the figures (PNG, SVG)");
         Option<string> step = new("--step") { Description = "Time step, such as 50us (the default); shortened where the speed asks for it", HelpName = "TIME" };
-        Option<bool> full = new("--full") { Description = "With --out: every step in the trace, a row each, not the least and greatest of some thousands of stretches" };
-        var command = new Command("simulate", "Run the move of a scenario: does it arrive and settle, how near to stalling, and why") { file, axis, set, folder, format, step, full };
+        Option<bool> full = new("--full") { Description = "Needs --out: every step in the trace, a row each, not the least and greatest of some thousands of stretches" };
+        var command = new Command("simulate", "Run the move of a scenario: does it arrive and settle, how near to stalling, and why") { file, axis, lay.Files, lay.Set, folder, format, step, full };
         command.SetAction(parsed => Run(host, new Request(
-            parsed.GetRequiredValue(file), parsed.GetValue(set) ?? [], parsed.GetValue(axis), parsed.GetValue(folder), parsed.GetValue(format), parsed.GetValue(step), parsed.GetValue(full))));
+            parsed.GetRequiredValue(file), lay.Of(parsed), parsed.GetValue(axis), parsed.GetValue(folder), parsed.GetValue(format), parsed.GetValue(step), parsed.GetValue(full))));
         return command;
     }
 
@@ -38,7 +38,7 @@ internal static class SimulateCommand
         bool json = options.Json(request.Format);
         MountAxis? asked = options.Axis(request.Axis);
         double step = options.Step(request.Step);
-        if (ScenarioInput.Read(host, request.File, request.Settings, options) is not { } scenario)
+        if (ScenarioInput.Read(host, request.File, request.Laid, options) is not { } scenario)
         {
             return ExitCodes.BadInput;
         }
@@ -53,7 +53,7 @@ internal static class SimulateCommand
 
         MoveReport report = Simulate(host, request, scenario, axes, step);
         int code = MoveWork.Code(report);
-        var document = new MoveDocument(report, scenario, request.Settings, code);
+        var document = new MoveDocument(report, scenario, code);
         if (folder is not null)
         {
             if (request.Full && MoveFiles.Warning(report) is { } large)
@@ -83,6 +83,6 @@ internal static class SimulateCommand
             }),
             host.Stop))];
         Task.WaitAll(runs, host.Stop);
-        return MoveWork.Report(scenario, request.File, request.Settings, step, [.. runs.Select(run => run.Result)], host.Stop);
+        return MoveWork.Report(scenario, request.File, step, [.. runs.Select(run => run.Result)], host.Stop);
     }
 }

@@ -2,6 +2,7 @@ using System.Globalization;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Stepping;
+using AxisSim.Files.Keys;
 using AxisSim.Files.Scenarios;
 using AxisSim.Files.Units;
 
@@ -34,7 +35,8 @@ internal sealed class OptionValues
     {
         if (axis is not (null or "polar" or "declination" or "both"))
         {
-            Add("--axis", $"\"{axis}\"", "polar, declination or both", "--axis polar");
+            string? real = AxisAliases.Of(axis);
+            Add("--axis", real is null ? $"\"{axis}\"" : AxisAliases.Found(axis), "polar, declination or both", $"--axis {real ?? "polar"}");
         }
 
         return axis switch { "polar" => MountAxis.Polar, "declination" => MountAxis.Declination, _ => null };

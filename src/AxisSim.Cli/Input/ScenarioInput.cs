@@ -6,9 +6,9 @@ namespace AxisSim.Cli.Input;
 internal static class ScenarioInput
 {
     /// <summary>The scenario; null after every problem was printed.</summary>
-    public static Scenario? Read(Host host, string file, string[] settings, OptionValues options)
+    public static Scenario? Read(Host host, string file, LaidArguments laid, OptionValues options)
     {
-        ScenarioResult result = ScenarioReader.ReadFile(file, settings, host.Stop);
+        ScenarioResult result = Read(file, laid, host.Stop);
         Problem[] errors = [.. options.Problems, .. result.Problems.Where(problem => problem.Severity == ProblemSeverity.Error)];
         Print(host, errors);
         foreach (Problem note in result.Problems.Where(problem => problem.Severity == ProblemSeverity.Note))
@@ -17,6 +17,15 @@ internal static class ScenarioInput
         }
 
         return errors.Length > 0 ? null : result.Scenario;
+    }
+
+    /// <summary>The scenario with its settings files, or all that is wrong with them.</summary>
+    public static ScenarioResult Read(string file, LaidArguments laid, CancellationToken stop)
+    {
+        var unreadable = new List<Problem>();
+        LaidOver? over = LaidOver.Load(laid.Files, laid.Settings, unreadable, stop);
+        ScenarioResult result = ScenarioReader.ReadFile(file, over ?? LaidOver.Of(laid.Settings), stop);
+        return over is null ? new ScenarioResult(null, [.. result.Problems, .. unreadable]) : result;
     }
 
     /// <summary>Prints problems, and how many there are when more than one.</summary>

@@ -8,15 +8,6 @@ internal static class SharedOptions
     /// <summary>The scenario.</summary>
     public static Argument<string> File() => new("FILE") { Description = "Scenario file (TOML); axissim new FILE writes one to start from" };
 
-    /// <summary>Settings laid over the file.</summary>
-    public static Option<string[]> Set() => new("--set")
-    {
-        Description = "Lay a value over the file, as \"key=value\" with its unit: --set \"polar.motion.ramp_time=2 s\". May be repeated",
-        HelpName = "key=value",
-        Arity = ArgumentArity.OneOrMore,
-        AllowMultipleArgumentsPerToken = false,
-    };
-
     /// <summary>Which axes.</summary>
     public static Option<string> Axis() => new("--axis") { Description = "Which axis: polar, declination or both (the default: all that the scenario has)", HelpName = "AXIS" };
 
@@ -27,5 +18,5 @@ internal static class SharedOptions
     public static Option<string> Threads() => new("--threads") { Description = "Threads to use (the default: all cores); the results do not depend on it", HelpName = "N" };
 
     /// <summary>Where to write files.</summary>
-    public static Option<string> Out(string what) => new("--out") { Description = $"Folder for {what}; made if missing, files of the same names are replaced", HelpName = "DIR" };
+    public static Option<string> Out(string what, bool needed = false) => new("--out") { Description = $"{(needed ? "Needed: a folder" : "Folder")} for {what}; made if missing, files of the same names are replaced", HelpName = "DIR" };
 }

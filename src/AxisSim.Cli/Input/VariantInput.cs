@@ -7,17 +7,17 @@ namespace AxisSim.Cli.Input;
 internal static class VariantInput
 {
     /// <summary>The mounts in the order of the values; problems are added, notes of the values are printed.</summary>
-    public static IReadOnlyList<MountSetup> Read(Host host, string file, string[] settings, string? list, IReadOnlyList<ForValue> values, List<Problem> problems)
+    public static IReadOnlyList<MountSetup> Read(Host host, Scenario scenario, string? list, IReadOnlyList<ForValue> values, List<Problem> problems)
     {
         var setups = new List<MountSetup>();
         var said = new HashSet<string>(StringComparer.Ordinal);
         foreach (ForValue value in values)
         {
-            ScenarioResult result = ScenarioReader.ReadFile(file, [.. settings, value.Setting], host.Stop);
+            ScenarioResult result = scenario.With([value.Setting]);
             foreach (Problem problem in result.Problems)
             {
                 // Notes of the file itself have been printed.
-                bool ofValue = problem.Line == settings.Length + 1 && problem.File == "--set";
+                bool ofValue = problem.Line == scenario.Laid.Settings.Count + 1 && problem.File == "--set";
                 Problem told = ofValue ? problem with { File = "--for", Line = 0, Fix = Fix(problem.Fix, list ?? "") } : problem;
                 if (problem.Severity == ProblemSeverity.Error && said.Add(told.ToString()))
                 {
@@ -29,9 +29,9 @@ internal static class VariantInput
                 }
             }
 
-            if (result.Scenario is { } scenario)
+            if (result.Scenario is { } variant)
             {
-                setups.Add(scenario.Setup);
+                setups.Add(variant.Setup);
             }
         }
 

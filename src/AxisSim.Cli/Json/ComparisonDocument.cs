@@ -25,7 +25,7 @@ internal sealed class ComparisonDocument(ComparisonReport report, Scenario scena
     private (string, object?)[] Parts() =>
     [
         ("program", ProgramVersion.Record),
-        ("scenario", new ScenarioEntry(scenario.Name, report.File, scenario.Sha256, report.Settings, scenario.Notes)),
+        ("scenario", ScenarioEntry.Of(scenario, report.File)),
         ("motors", motorsFile),
         ("verdict", ComparisonVerdict.Of(report)),
         ("load_factor", 1.0 + report.Margin),

@@ -16,7 +16,7 @@ internal sealed record EnvelopeEntry(
     MountAxis Axis, string Verdict, double AskedRateRadiansPerSecond, GreatestRate Own, double ResolutionRadiansPerSecond, double DistanceRadians, double PulseLimitRadiansPerSecond, string? Key, IReadOnlyList<EnvelopeLineEntry> Curves);
 
 /// <summary>The JSON document of an envelope.</summary>
-internal sealed class EnvelopeDocument(IReadOnlyList<EnvelopeReport> reports, IReadOnlyList<TypedLine> tries, string file, Scenario scenario, string[] settings)
+internal sealed class EnvelopeDocument(IReadOnlyList<EnvelopeReport> reports, IReadOnlyList<TypedLine> tries, string file, Scenario scenario)
 {
     private const string Kind = "envelope";
 
@@ -29,7 +29,7 @@ internal sealed class EnvelopeDocument(IReadOnlyList<EnvelopeReport> reports, IR
     private (string, object?)[] Parts() =>
     [
         ("program", ProgramVersion.Record),
-        ("scenario", new ScenarioEntry(scenario.Name, file, scenario.Sha256, settings, scenario.Notes)),
+        ("scenario", ScenarioEntry.Of(scenario, file)),
         ("axes", reports.Select(Entry).ToArray()),
         ("tried_as_typed", tries),
     ];

@@ -27,7 +27,7 @@ internal sealed class MapDocument(MapReport report)
     private (string, object?)[] Parts() =>
     [
         ("program", new ProgramVersion(ProgramVersion.Record.Name, header.Program)),
-        ("scenario", new ScenarioEntry(header.Scenario, header.File, header.Sha256, header.Settings, header.Notes)),
+        ("scenario", new ScenarioEntry(header.Scenario, header.File, header.Sha256, header.SettingsFiles, header.Settings, header.Notes)),
         ("axes", header.Axes),
         ("x", Entry(header.X)),
         ("y", Entry(header.Y)),

@@ -31,7 +31,7 @@ internal sealed record AxisEntry(
     BrokenRun? Broken);
 
 /// <summary>The JSON document of a simulated move.</summary>
-internal sealed class MoveDocument(MoveReport report, Scenario scenario, string[] settings, int exitCode)
+internal sealed class MoveDocument(MoveReport report, Scenario scenario, int exitCode)
 {
     /// <summary>The document as text.</summary>
     public string Text() => OutcomeJson.ToText("simulation", Parts());
@@ -42,7 +42,7 @@ internal sealed class MoveDocument(MoveReport report, Scenario scenario, string[
     private (string, object?)[] Parts() =>
     [
         ("program", ProgramVersion.Record),
-        ("scenario", new ScenarioEntry(scenario.Name, report.File, scenario.Sha256, settings, scenario.Notes)),
+        ("scenario", ScenarioEntry.Of(scenario, report.File)),
         ("verdict", VerdictText.OfMount(report.Results)),
         ("exit_code", exitCode),
         ("axes", report.Results.Select(Entry).ToArray()),

@@ -23,7 +23,7 @@ internal sealed class RecommendDocument(RecommendReport report, Scenario scenari
     private (string, object?)[] Parts() =>
     [
         ("program", ProgramVersion.Record),
-        ("scenario", new ScenarioEntry(scenario.Name, report.File, scenario.Sha256, report.Settings, scenario.Notes)),
+        ("scenario", ScenarioEntry.Of(scenario, report.File)),
         ("aim", report.Aim),
         ("margin", report.Margin),
         ("coarse", report.Coarse),

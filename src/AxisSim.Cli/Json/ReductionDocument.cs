@@ -11,7 +11,7 @@ internal sealed record ReductionEntry(
     MountAxis Axis, string Verdict, double SlewRateRadiansPerSecond, double AccelerationRadiansPerSecondSquared, double RampSeconds, double SettleToleranceRadians, ReductionResult Result);
 
 /// <summary>The JSON document of the lesson on the reduction.</summary>
-internal sealed class ReductionDocument(IReadOnlyList<ReductionReport> reports, string file, Scenario scenario, string[] settings)
+internal sealed class ReductionDocument(IReadOnlyList<ReductionReport> reports, string file, Scenario scenario)
 {
     private const string Kind = "reduction";
 
@@ -24,7 +24,7 @@ internal sealed class ReductionDocument(IReadOnlyList<ReductionReport> reports, 
     private (string, object?)[] Parts() =>
     [
         ("program", ProgramVersion.Record),
-        ("scenario", new ScenarioEntry(scenario.Name, file, scenario.Sha256, settings, scenario.Notes)),
+        ("scenario", ScenarioEntry.Of(scenario, file)),
         ("axes", reports.Select(Entry).ToArray()),
     ];
 

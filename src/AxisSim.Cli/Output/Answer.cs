@@ -13,7 +13,11 @@ internal static class Answer
     /// <param name="page">Writes the page.</param>
     /// <param name="code">Exit code when the files are well.</param>
     /// <returns>The exit code, or that of files that cannot be written.</returns>
-    public static int Give(Host host, OutputFolder? folder, bool json, Func<string> document, Action<Page> page, int code = ExitCodes.Good)
+    public static int Give(Host host, OutputFolder? folder, bool json, Func<string> document, Action<Page> page, int code = ExitCodes.Good) =>
+        Give(host, folder, null, json, document, page, code);
+
+    /// <summary>The same with a scenario that was to be written.</summary>
+    public static int Give(Host host, OutputFolder? folder, NewScenario? scenario, bool json, Func<string> document, Action<Page> page, int code = ExitCodes.Good)
     {
         if (json)
         {
@@ -24,7 +28,7 @@ internal static class Answer
             page(new Page(host.Out, host.Colour, host.Columns));
         }
 
-        if (folder?.Problem is not { } problem)
+        if ((folder?.Problem ?? scenario?.Problem) is not { } problem)
         {
             return code;
         }

@@ -16,13 +16,13 @@ internal static class BalanceTrial
     {
         ShiftStep[] drafts = [.. ShiftText.Steps(payload, report)];
         string[] all = [.. drafts.SelectMany(step => step.Settings)];
-        bool several = drafts.Count(step => step.Settings.Count > 0) > 1;
-        ShiftStep[] steps = [.. drafts.Select(step => step.Settings.Count > 0 && Holding(scenario, step.Settings, options) is null ? step with { Settings = [] } : step)];
-        TypedLine? together = several ? Holding(scenario, all, options) : null;
-        BalanceReport after = all.Length > 0 && scenario.With(all).Scenario is { Payload: { } typed } read ? BalanceStudy.Run(typed, read.LatitudeRadians, gridSteps: 1) : report;
+        ShiftStep[] steps = [.. drafts.Select(step => step.Settings.Count > 0 && Holding(scenario, step.Settings, options, asFile: false) is null ? step with { Settings = [] } : step)];
+        TypedLine? together = all.Length > 0 ? Holding(scenario, all, options, asFile: true) : null;
+        BalanceReport after = all.Length > 0 && Carry.Read(scenario, all) is { Payload: { } typed } read ? BalanceStudy.Run(typed, read.LatitudeRadians, gridSteps: 1) : report;
         bool asTyped = !ReferenceEquals(after, report);
         return new BalanceTried(
             steps,
+            drafts,
             together,
             asTyped ? after.Polar.NewtonMetres : report.RemainingPolarNewtonMetres,
             asTyped ? after.Declination.NewtonMetres : report.RemainingDeclinationNewtonMetres,
@@ -30,10 +30,10 @@ internal static class BalanceTrial
     }
 
     // The axes that arrive and settle with the settings, where none fails that does not fail without.
-    private static TypedLine? Holding(Scenario scenario, IReadOnlyList<string> settings, QuestionOptions options)
+    private static TypedLine? Holding(Scenario scenario, IReadOnlyList<string> settings, QuestionOptions options, bool asFile)
     {
         IReadOnlyList<MountAxis> axes = AxisNames.Of(scenario.Setup);
-        bool[] holds = TypedTrial.Hold(scenario, [.. axes.Select(axis => new Promise(axis, settings, TypedTrial.AsItIs))], options);
+        bool[] holds = TypedTrial.Hold(scenario, [.. axes.Select(axis => new Promise(axis, settings, TypedTrial.AsItIs))], options, asFile);
         MountAxis[] arriving = [.. axes.Where((_, i) => holds[i])];
         return arriving.Length > 0 ? new TypedLine(arriving, settings) : null;
     }

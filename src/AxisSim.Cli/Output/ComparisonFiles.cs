@@ -27,7 +27,7 @@ internal static class ComparisonFiles
 
     /// <summary>Writes table and figures, and the document last: where it is, the set is whole and of one run.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    public static void Write(OutputFolder folder, string name, ComparisonReport report, ComparisonDocument document)
+    public static void Write(OutputFolder folder, string name, ComparisonReport report, ComparisonDocument document, Carry? carry)
     {
         folder.Remove(Outcome);
         folder.Write("comparison.csv", stream => ComparisonCsv.Write(stream, report.Axes, report.Results));
@@ -45,6 +45,7 @@ internal static class ComparisonFiles
             MoveFiles.Figure(folder, $"measured-{Plain(fit.Motor)}", MeasuredFigure.Create(fit, datasheet.Motor, $"{fit.Motor}: measured pull-out torque", FitText.Sentence(fit)));
         }
 
+        Carry.Write(folder, CarryText.BestMotor, carry);
         folder.Write(Outcome, document.Write);
     }
 

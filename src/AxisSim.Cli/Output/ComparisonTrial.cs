@@ -6,6 +6,7 @@ using AxisSim.Core.Comparisons;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Questions;
+using AxisSim.Core.Sky;
 using AxisSim.Files.Scenarios;
 
 namespace AxisSim.Cli.Output;
@@ -27,7 +28,9 @@ internal static class ComparisonTrial
     {
         foreach (CandidateResult result in report.Results.Where(result => result.Fate == CandidateFate.Ranked).Take(Most))
         {
-            if (CandidateSettings.Of(report.Mount, result) is { } settings && TypedTrial.First(scenario, [new TypedLine(report.Axes, settings)], 1.0 + report.Margin, options) is { } line)
+            string[] found = [.. CandidateSettings.Of(report.Mount, result, "").Select(one => one.Setting)];
+            string[] settings = report.Axes.Contains(MountAxis.Declination) ? found : [.. found, .. scenario.KeptDeclination(found)];
+            if (TypedTrial.First(scenario, [new TypedLine(report.Axes, settings)], 1.0 + report.Margin, options, asFile: true) is { } line)
             {
                 return new ComparisonTry(result, line);
             }

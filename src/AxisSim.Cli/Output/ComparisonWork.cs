@@ -18,7 +18,7 @@ internal sealed class ComparisonWork(Scenario scenario, IReadOnlyList<MotorChoic
 
     public required string File { get; init; }
 
-    public required string[] Settings { get; init; }
+    public required LaidOver Laid { get; init; }
 
     public required double Margin { get; init; }
 
@@ -50,7 +50,7 @@ internal sealed class ComparisonWork(Scenario scenario, IReadOnlyList<MotorChoic
         work.Wait(host.Stop);
         return ComparisonTrial.Of(scenario, new ComparisonReport
         {
-            File = File, Settings = Settings, Mount = mount, Axes = axes, Margin = Margin, CurrentShare = CurrentShare, ResolutionRadiansPerSecond = resolution, Results = work.Result, Fits = Fits, Datasheets = motors,
+            File = File, Laid = Laid, Mount = mount, Axes = axes, Margin = Margin, CurrentShare = CurrentShare, ResolutionRadiansPerSecond = resolution, Results = work.Result, Fits = Fits, Datasheets = motors,
         }, new QuestionOptions { Threads = Threads, Stop = host.Stop });
     }
 }

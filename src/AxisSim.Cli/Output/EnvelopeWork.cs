@@ -6,6 +6,7 @@ using AxisSim.Core.Mount;
 using AxisSim.Core.Numerics;
 using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
+using AxisSim.Files.Scenarios;
 
 namespace AxisSim.Cli.Output;
 
@@ -24,7 +25,7 @@ internal sealed class EnvelopeWork(MountSetup setup, IReadOnlyList<ForValue> val
 
     public required string File { get; init; }
 
-    public required string[] Settings { get; init; }
+    public required LaidOver Laid { get; init; }
 
     public required (double From, double To)? Ramp { get; init; }
 
@@ -62,7 +63,7 @@ internal sealed class EnvelopeWork(MountSetup setup, IReadOnlyList<ForValue> val
         {
             Axis = axis,
             File = File,
-            Settings = Settings,
+            Laid = Laid,
             Key = values.Count == 0 ? null : values[0].Setting.Split('=')[0],
             AskedRadiansPerSecond = ownRate,
             Own = own < 0 ? rates[^1] : rates[own],

@@ -12,19 +12,19 @@ namespace AxisSim.Cli.Output;
 internal static class MoveWork
 {
     /// <summary>All that is said about a move.</summary>
-    public static MoveReport Report(Scenario scenario, string file, string[] settings, double step, IReadOnlyList<AxisResult> results, CancellationToken stop = default)
+    public static MoveReport Report(Scenario scenario, string file, double step, IReadOnlyList<AxisResult> results, CancellationToken stop = default)
     {
-        MoveReport report = Bare(scenario, file, settings, step, results);
+        MoveReport report = Bare(scenario, file, step, results);
         var options = new QuestionOptions { StepSeconds = step, Stop = stop };
         var (advice, deciding) = Asked.Run(AdviceWork.Ask(scenario, report), DecidingWork.Ask(scenario, report), options);
         return report with { Advice = advice, Deciding = deciding };
     }
 
-    private static MoveReport Bare(Scenario scenario, string file, string[] settings, double step, IReadOnlyList<AxisResult> results) => new()
+    private static MoveReport Bare(Scenario scenario, string file, double step, IReadOnlyList<AxisResult> results) => new()
     {
         Name = scenario.Name,
         File = file,
-        Settings = settings,
+        Laid = scenario.Laid,
         Setup = scenario.Setup,
         Lumped = Loads(scenario),
         Payload = scenario.Payload,

@@ -15,14 +15,12 @@ namespace AxisSim.Cli.Output;
 internal static class RecommendFiles
 {
     private const string Outcome = "recommend.json";
-    private const string Settings = "recommended-settings.txt";
 
     /// <summary>Writes tables, figures and settings, and the document last: where it is, the set is whole and of one run.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    public static void Write(OutputFolder folder, RecommendReport report, RecommendDocument document)
+    public static void Write(OutputFolder folder, RecommendReport report, RecommendDocument document, Carry? carry)
     {
         folder.Remove(Outcome);
-        folder.Remove(Settings);
         foreach (RecommendedAxis advice in report.Axes.Where(advice => advice.Answer.Front.Count > 0))
         {
             string axis = advice.Answer.Axis.Key();
@@ -30,12 +28,7 @@ internal static class RecommendFiles
             MoveFiles.Figure(folder, $"{axis}-front", FrontFigure.Create(Picture(report, advice)));
         }
 
-        if (report.Recommended.Count > 0)
-        {
-            string text = string.Concat(report.Recommended.Select(setting => CommandText.Set(setting) + "\n"));
-            folder.Write(Settings, stream => stream.Write(Encoding.UTF8.GetBytes(text)));
-        }
-
+        Carry.Write(folder, CarryText.Recommended, carry);
         folder.Write(Outcome, document.Write);
     }
 

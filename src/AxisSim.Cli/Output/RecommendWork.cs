@@ -12,7 +12,7 @@ using AxisSim.Files.Scenarios;
 namespace AxisSim.Cli.Output;
 
 /// <summary>Has a recommendation searched with a line of progress, and runs the scenario again with what came out.</summary>
-internal sealed class RecommendWork(Scenario scenario, string file, string[] settings)
+internal sealed class RecommendWork(Scenario scenario, string file)
 {
     /// <summary>The report.</summary>
     public RecommendReport Run(Host host, IReadOnlyList<MountAxis> axes, RecommendOptions options)
@@ -29,15 +29,15 @@ internal sealed class RecommendWork(Scenario scenario, string file, string[] set
 
         // Read as the user will read it: what is printed is what is run, for both axes together if they bear it, else for one of them.
         (MountAxis Axis, string[] Settings)[] chosen = [.. found.Axes.Where(axis => axis.Chosen is not null).Select(axis => (axis.Axis, SettingTexts.Of(axis.Axis, axis.Chosen!.Settings).ToArray()))];
-        TypedLine[] lines = [.. Sets(chosen).Select(set => new TypedLine([.. set.Select(one => one.Axis)], [.. set.SelectMany(one => one.Settings)]))];
-        TypedLine? line = TypedTrial.First(scenario, lines, options.LoadFactor, new QuestionOptions { StepSeconds = options.StepSeconds, Threads = options.Threads, Stop = options.Stop });
+        TypedLine[] lines = [.. Sets(chosen).Select(set => new TypedLine([.. set.Select(one => one.Axis)], Settings(set)))];
+        TypedLine? line = TypedTrial.First(scenario, lines, options.LoadFactor, new QuestionOptions { StepSeconds = options.StepSeconds, Threads = options.Threads, Stop = options.Stop }, asFile: true);
         IReadOnlyList<string> recommended = line?.Settings ?? [];
-        MountSetup? again = line is null ? null : scenario.With(recommended).Scenario!.Setup;
+        MountSetup? again = line is null ? null : Carry.Read(scenario, recommended)!.Setup;
         return new RecommendReport
         {
             Name = scenario.Name,
             File = file,
-            Settings = settings,
+            Laid = scenario.Laid,
             Aim = options.Aim,
             Margin = Math.Round(options.LoadFactor - 1.0, 12),
             Tolerances = options.Tolerances,
@@ -46,6 +46,13 @@ internal sealed class RecommendWork(Scenario scenario, string file, string[] set
             Recommended = recommended,
             Axes = [.. found.Axes.Select(axis => Advice(axis, line?.Axes.Contains(axis.Axis) == true ? again : null, options.StepSeconds))],
         };
+    }
+
+    // What is found for the polar axis alone leaves a declination axis that is like it as it is.
+    private string[] Settings((MountAxis Axis, string[] Settings)[] set)
+    {
+        string[] found = [.. set.SelectMany(one => one.Settings)];
+        return set.Any(one => one.Axis == MountAxis.Declination) ? found : [.. found, .. scenario.KeptDeclination(found)];
     }
 
     private static IEnumerable<(MountAxis Axis, string[] Settings)[]> Sets((MountAxis Axis, string[] Settings)[] chosen) =>

@@ -45,7 +45,7 @@ internal static class ReportFiles
                 Site = scenario.SiteName,
                 Program = program,
                 Sha256 = scenario.Sha256,
-                Settings = report.Settings,
+                Settings = scenario.InForce,
                 Date = date,
                 Verdict = VerdictText.OfMount(report.Results),
                 Setup = scenario.Setup,
@@ -61,7 +61,7 @@ internal static class ReportFiles
             [
                 ("Scenario", scenario.Name),
                 ("File", report.File),
-                .. report.Settings.Select(setting => ("Laid over the file", setting)),
+                .. scenario.InForce.Select(setting => ("Laid over the file", setting)),
                 ("SHA-256 of scenario and settings", scenario.Sha256),
                 ("Program", program),
                 ("Date", day),

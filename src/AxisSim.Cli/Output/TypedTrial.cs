@@ -24,12 +24,16 @@ internal static class TypedTrial
     /// Which promises hold: the scenario is read again with the settings, the axis arrives and settles as the mount is, arrives at the load factor, and the other axis arrives and settles too unless
     /// it fails without them as well.
     /// </summary>
-    public static bool[] Hold(Scenario scenario, IReadOnlyList<Promise> promises, QuestionOptions options) => Ask(scenario, promises).Run(options);
+    /// <param name="scenario">The scenario.</param>
+    /// <param name="promises">The promises.</param>
+    /// <param name="options">Step and threads.</param>
+    /// <param name="asFile">Whether the settings are to be kept in a settings file, and so are read from one, not typed.</param>
+    public static bool[] Hold(Scenario scenario, IReadOnlyList<Promise> promises, QuestionOptions options, bool asFile = false) => Ask(scenario, promises, asFile).Run(options);
 
     /// <summary>The same as a question.</summary>
-    public static Asked<bool[]> Ask(Scenario scenario, IReadOnlyList<Promise> promises)
+    public static Asked<bool[]> Ask(Scenario scenario, IReadOnlyList<Promise> promises, bool asFile = false)
     {
-        MountSetup?[] setups = [.. promises.Select(promise => scenario.With(promise.Settings).Scenario?.Setup)];
+        MountSetup?[] setups = [.. promises.Select(promise => (asFile ? Carry.Read(scenario, promise.Settings) : scenario.With(promise.Settings).Scenario)?.Setup)];
         int[] read = [.. Enumerable.Range(0, promises.Count).Where(i => setups[i] is not null)];
         int[] others = [.. read.Where(i => Has(setups[i]!, Other(promises[i].Axis)))];
 
@@ -60,8 +64,8 @@ internal static class TypedTrial
     }
 
     /// <summary>The first of some lines, in their order, with which every axis that it names arrives and settles and bears a load factor; null when none does. A line is run only if those before it fail.</summary>
-    public static TypedLine? First(Scenario scenario, IEnumerable<TypedLine> lines, double loadFactor, QuestionOptions options) =>
-        lines.FirstOrDefault(line => Array.TrueForAll(Hold(scenario, [.. line.Axes.Select(axis => new Promise(axis, line.Settings, loadFactor))], options), holds => holds));
+    public static TypedLine? First(Scenario scenario, IEnumerable<TypedLine> lines, double loadFactor, QuestionOptions options, bool asFile = false) =>
+        lines.FirstOrDefault(line => Array.TrueForAll(Hold(scenario, [.. line.Axes.Select(axis => new Promise(axis, line.Settings, loadFactor))], options, asFile), holds => holds));
 
     private static MountAxis Other(MountAxis axis) => axis == MountAxis.Polar ? MountAxis.Declination : MountAxis.Polar;
 

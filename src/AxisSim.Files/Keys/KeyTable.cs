@@ -20,6 +20,17 @@ public static class KeyTable
         `--set payload.tube.mass="16 kg"`, `--set polar.stages.belt.ratio=5`. A setting replaces the value of the file and what it is an
         alternative to (`acceleration` replaces `ramp_time`); a setting of the polar axis goes on to a declination axis that is like it.
 
+        ## Settings files
+
+        A settings file is a part of a scenario in the same form: some keys and values, items of lists by their `name`. `--settings FILE` lays it over the
+        scenario in every command that takes one, by the same rules; it may be repeated, the later wins, and `--set` wins over all. `axissim recommend`,
+        `compare` and `balance` write such files into the folder of `--out`, each value with a comment on where it comes from and with what margin.
+        An item of `payload` or `stages` that the scenario does not have is added when the file has all that it needs.
+        `--write-scenario NEW.toml` (of these three, and of `check`) makes a whole scenario instead: values stand where your file has them, your comments
+        stay, and a file that is there is never replaced.
+
+        ## Currents and rates
+
         Currents are peaks of the phase sine; `"1.2 A rms"` is converted (times the square root of two) and both are shown.
         Rates of `changeover` and `start_rate` in deg/s, arcmin/s, arcsec/s or x sidereal are at the axis; in rpm, rev/s, rad/s or steps/s
         (full steps) at the motor. Everywhere else rad/s is at the axis. "x sidereal" is a multiple of the mean sidereal rate, 15.0410686403 arcsec/s.

@@ -44,6 +44,9 @@ internal sealed record MapHeader
 
     public required string[] Settings { get; init; }
 
+    /// <summary>Settings files laid over the file, by name.</summary>
+    public string[] SettingsFiles { get; init; } = [];
+
     public required string[] Notes { get; init; }
 
     public required string Sha256 { get; init; }

@@ -56,7 +56,7 @@ internal sealed class MapPreparation
     }
 
     /// <summary>Reads a file and two ranges; null when a problem was found, and all problems are added.</summary>
-    public static MapPreparation? Read(string file, IReadOnlyList<string> settings, (string Text, int Count) x, (string Text, int Count) y, List<Problem> problems, CancellationToken stop)
+    public static MapPreparation? Read(string file, LaidOver laid, (string Text, int Count) x, (string Text, int Count) y, List<Problem> problems, CancellationToken stop)
     {
         RangeReader readX = new("--x", x.Text, x.Count), readY = new("--y", y.Text, y.Count);
         MapRange? first = readX.Read(), second = readY.Read();
@@ -69,8 +69,8 @@ internal sealed class MapPreparation
             return null;
         }
 
-        ScenarioResult own = ScenarioReader.ReadText(text, file, settings);
-        problems.AddRange(RangeChecks.OfKeys(text, file, settings, readX, readY));
+        ScenarioResult own = ScenarioReader.ReadText(text, file, laid);
+        problems.AddRange(RangeChecks.OfKeys(text, file, laid, readX, readY));
         Problem[] errors = [.. own.Problems.Where(problem => problem.Severity == ProblemSeverity.Error)];
         if (first is null || second is null || problems.Count > 0)
         {
@@ -78,7 +78,7 @@ internal sealed class MapPreparation
             return null;
         }
 
-        var variants = new ScenarioVariants(text, file, settings, first, second);
+        var variants = new ScenarioVariants(text, file, laid, first, second);
         MountSetup? any = own.Scenario?.Setup ?? (variants.Problems().Count == 0 ? Some(variants, first, second) : null);
         if (any is null)
         {
@@ -86,13 +86,13 @@ internal sealed class MapPreparation
             return null;
         }
 
-        ScenarioDocument document = ScenarioReader.Lay(text, file, settings);
+        ScenarioDocument document = ScenarioReader.Lay(text, file, laid);
         var values = new ValueSet(document);
         values.ReadAll();
         return new MapPreparation(variants, first, second)
         {
             Name = values.Text("name"),
-            Sha256 = ScenarioReader.Hash(text, settings),
+            Sha256 = ScenarioReader.Hash(text, laid),
             Notes = own.Scenario?.Notes ?? [],
             Remarks = [.. own.Problems.Where(problem => problem.Severity == ProblemSeverity.Note)],
             Own = own.Scenario,

@@ -25,7 +25,7 @@ internal static class RangeChecks
     }
 
     /// <summary>Keys and items of lists that do not exist, told like those of settings.</summary>
-    public static IEnumerable<Problem> OfKeys(string text, string file, IReadOnlyList<string> settings, RangeReader x, RangeReader y)
+    public static IEnumerable<Problem> OfKeys(string text, string file, LaidOver laid, RangeReader x, RangeReader y)
     {
         foreach ((string option, RangeReader range) in new[] { ("--x", x), ("--y", y) })
         {
@@ -35,10 +35,10 @@ internal static class RangeChecks
             }
 
             // Any value will do where only the key is looked at.
-            string[] laid = [.. settings, $"{range.Path}={ScenarioKeys.Find(range.Path)?.Example.Trim('"') ?? "0"}"];
-            ScenarioDocument document = ScenarioReader.Lay(text, file, laid);
+            LaidOver all = laid.With([$"{range.Path}={ScenarioKeys.Find(range.Path)?.Example.Trim('"') ?? "0"}"]);
+            ScenarioDocument document = ScenarioReader.Lay(text, file, all);
             new UnknownKeys(document).Report();
-            foreach (Problem problem in document.Problems.Sorted().Where(problem => problem.File == SettingsReader.Source && problem.Line == laid.Length))
+            foreach (Problem problem in document.Problems.Sorted().Where(problem => problem.File == SettingsReader.Source && problem.Line == all.Settings.Count))
             {
                 int equals = problem.Fix.IndexOf('=', StringComparison.Ordinal);
                 string fix = equals > 0 && problem.Fix.StartsWith("--set ", StringComparison.Ordinal) && problem.Fix != SettingsReader.Example ? $"{option} \"{problem.Fix["--set ".Length..equals]}={range.Range}\"" : "";

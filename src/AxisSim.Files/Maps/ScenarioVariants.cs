@@ -12,15 +12,15 @@ internal sealed class ScenarioVariants
 {
     private readonly string text;
     private readonly string file;
-    private readonly string[] settings;
+    private readonly LaidOver laid;
     private readonly MapRange first;
     private readonly MapRange second;
     private readonly ConcurrentBag<Copy> copies = [];
 
-    public ScenarioVariants(string text, string file, IReadOnlyList<string> settings, MapRange first, MapRange second)
+    public ScenarioVariants(string text, string file, LaidOver laid, MapRange first, MapRange second)
     {
         (this.text, this.file, this.first, this.second) = (text, file, first, second);
-        this.settings = [.. settings, first.Setting(first.Shown.Values[0]), second.Setting(second.Shown.Values[0])];
+        this.laid = laid.With([first.Setting(first.Shown.Values[0]), second.Setting(second.Shown.Values[0])]);
     }
 
     /// <summary>Problems that no value of the two keys can cure: unknown keys, values that were refused, keys that are missing.</summary>
@@ -63,12 +63,12 @@ internal sealed class ScenarioVariants
         public Copy(ScenarioVariants owner)
         {
             this.owner = owner;
-            document = ScenarioReader.Lay(owner.text, owner.file, owner.settings);
+            document = ScenarioReader.Lay(owner.text, owner.file, owner.laid);
             values = new ValueSet(document);
             suggested = ScenarioReader.CheckEach(document, values);
             EachProblems = document.Problems.Sorted();
-            firstPlaces = Places(owner.settings.Length - 1);
-            secondPlaces = Places(owner.settings.Length);
+            firstPlaces = Places(owner.laid.Settings.Count - 1);
+            secondPlaces = Places(owner.laid.Settings.Count);
             string[] changed = [.. firstPlaces.Concat(secondPlaces).Select(entry => entry.Path)];
             polarChanges = Array.Exists(changed, path => path.StartsWith("polar.", StringComparison.Ordinal));
             declinationChanges = Array.Exists(changed, path => path.StartsWith("declination.", StringComparison.Ordinal));

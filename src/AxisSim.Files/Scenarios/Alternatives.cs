@@ -27,7 +27,7 @@ internal static class Alternatives
 
         foreach (string end in new[] { "start", "end" })
         {
-            bool sky = path.StartsWith($"move.{end}.", StringComparison.Ordinal);
+            bool sky = path == $"move.{end}.hour_angle" || path == $"move.{end}.declination" || path == $"move.{end}.pier_side";
             bool mechanical = path == $"move.{end}_polar" || path == $"move.{end}_declination";
             string[] voided = sky ? [$"move.{end}_polar", $"move.{end}_declination"] : mechanical ? [$"move.{end}.hour_angle", $"move.{end}.declination", $"move.{end}.pier_side"] : [];
             foreach (string name in voided)

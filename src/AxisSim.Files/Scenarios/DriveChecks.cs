@@ -101,8 +101,16 @@ internal static class DriveChecks
         double most = Math.Floor(limit.Value / stepsPerSecond);
         double fits = most >= 1.0 ? Math.Pow(2.0, Math.Floor(Math.Log2(most))) : 0.0;
         Entry entry = values.EntryOf(values.Written(microPath) ? microPath : limitPath);
-        string fix = fits >= 1.0 ? Fix(values.EntryOf(microPath), Text($"{fits:F0}")) : "a lower slew_rate or a higher max_pulse_rate";
-        values.Problems.Error(entry, Text($"{entry.Shown} microsteps (at the slew rate {stepsPerSecond:F0} full steps/s x {values.Number(microPath):F0} = {pulses:F0} pulses/s, above max_pulse_rate of {limit.Value:F0} pulses/s)"), most >= 1.0 ? Text($"at most {most:F0} microsteps at this slew rate") : "a slew rate that the controller can pulse even in full steps", fix);
+        string fix = fits >= 1.0 && values.Written(microPath) ? Fix(values.EntryOf(microPath), Text($"{fits:F0}")) : "a lower slew_rate or a higher max_pulse_rate";
+        values.Problems.Error(entry, Text($"{entry.Shown} microsteps (at the slew rate {stepsPerSecond:F0} full steps/s x {values.Number(microPath):F0} = {pulses:F0} pulses/s, above max_pulse_rate of {limit.Value:F0} pulses/s)"), Text($"at most {Rate(limit.Value, stepsPerSecond, values, axis)}{(fits >= 1.0 ? Text($", or {fits:F0} microsteps at this slew rate") : "; the controller cannot pulse this slew rate even in full steps")}"), fix);
+    }
+
+    // Cut to three digits, never rounded up: it must pass when it is typed.
+    private static string Rate(double limit, double stepsPerSecond, ValueSet values, string axis)
+    {
+        double most = Degrees(values.Number($"{axis}.motion.slew_rate")) * limit / (stepsPerSecond * values.Number($"{axis}.drive.microsteps"));
+        double grain = Math.Pow(10.0, Math.Floor(Math.Log10(most)) - 2.0);
+        return Text($"{Math.Floor(most / grain * (1.0 + 1e-9)) * grain:G3} deg/s with {values.Number($"{axis}.drive.microsteps"):F0} microsteps");
     }
 
     private static void CheckWiring(ValueSet values, string axis)

@@ -55,6 +55,27 @@ internal static class LikeAxis
         }
     }
 
+    /// <summary>What the declination axis has now of the keys of the polar axis that are to change, as settings of its own.</summary>
+    public static IReadOnlyList<string> Kept(ScenarioDocument document, IReadOnlyList<string> polarPaths)
+    {
+        var kept = new List<string>();
+        foreach (string path in document.IsLike ? polarPaths.Where(path => path.StartsWith(From, StringComparison.Ordinal)) : [])
+        {
+            string own = To + path[From.Length..];
+            string[] now = [.. Alternatives.Of(own).Prepend(own).Where(document.Entries.ContainsKey)];
+            if (now.Length > 0)
+            {
+                kept.AddRange(now.Where(name => document.Entries[name].Copied).Select(name => $"{name}={document.Entries[name].Text}"));
+            }
+            else if (ScenarioKeys.Find(own) is { Default: { Length: > 0 } preset })
+            {
+                kept.Add($"{own}={preset}");
+            }
+        }
+
+        return [.. kept.Distinct()];
+    }
+
     /// <summary>Whether a setting is to be applied after the copying.</summary>
     public static bool IsAfter(Entry setting) => setting.Path.StartsWith(To, StringComparison.Ordinal) && setting.Path != "declination.like";
 

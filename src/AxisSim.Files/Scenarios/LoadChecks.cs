@@ -1,3 +1,4 @@
+using System.Globalization;
 using AxisSim.Files.Keys;
 
 namespace AxisSim.Files.Scenarios;
@@ -80,8 +81,16 @@ internal static class LoadChecks
 
         if (values.Maybe(Greatest) < values.Number(Distance))
         {
-            Entry entry = values.EntryOf(Greatest);
-            values.Problems.Error(entry, $"{entry.Shown} (below the distance {values.EntryOf(Distance).Shown})", "at least the distance of the counterweight", ValueSet.Fix(entry, ScenarioKeys.Find(Greatest)!, values.EntryOf(Distance).Shown));
+            double most = values.Number(Greatest), far = values.Number(Distance), mass = values.Number("counterweight.mass");
+            Entry entry = values.EntryOf(Distance);
+            string instead = double.IsFinite(mass) ? string.Create(CultureInfo.InvariantCulture, $" ({mass * far / most:G4} kg there weighs as much about the axis as {mass:G4} kg at {far:G4} m)") : "";
+            values.Problems.Error(entry, $"{entry.Shown} (past the end of the bar, whose greatest_distance is {values.EntryOf(Greatest).Shown})", $"at most {values.EntryOf(Greatest).Shown}", ValueSet.Fix(entry, ScenarioKeys.Find(Distance)!, values.EntryOf(Greatest).Shown) + instead);
+        }
+
+        const string Bar = "counterweight.bar_length";
+        if (values.Maybe(Bar) is > 0.0 and var bar && values.Number(Distance) > bar && !(values.Maybe(Greatest) < values.Number(Distance)))
+        {
+            values.Problems.Note(values.EntryOf(Distance), $"{values.EntryOf(Distance).Shown} puts the counterweight past the end of its bar of {values.EntryOf(Bar).Shown}: both are measured from the polar axis, so move it in and put on more mass, or give the bar's whole length");
         }
     }
 }

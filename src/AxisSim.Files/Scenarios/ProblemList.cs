@@ -22,9 +22,9 @@ internal sealed class ProblemList(string file)
         known.Clear();
     }
 
-    /// <summary>All problems: those of the file by line, then what is missing altogether, then those of the settings.</summary>
+    /// <summary>All problems: those of the file by line, then what is missing altogether, then those of the settings files, then those of the settings.</summary>
     public IReadOnlyList<Problem> Sorted() =>
-        [.. problems.OrderBy(problem => problem.File == file ? 0 : 1).ThenBy(problem => problem.Line == 0 ? int.MaxValue : problem.Line).ThenBy(problem => problem.Column)];
+        [.. problems.OrderBy(problem => problem.File == file ? 0 : problem.File == SettingsReader.Source ? 2 : 1).ThenBy(problem => problems.FindIndex(first => first.File == problem.File)).ThenBy(problem => problem.Line == 0 ? int.MaxValue : problem.Line).ThenBy(problem => problem.Column)];
 
     /// <summary>An error at a value.</summary>
     public void Error(Entry entry, string found, string allowed, string fix) =>

@@ -43,6 +43,12 @@ public sealed record Scenario
     /// <summary>SHA-256 of the file's text and the settings, in lower-case hexadecimal.</summary>
     public required string Sha256 { get; init; }
 
+    /// <summary>What was laid over the file.</summary>
+    internal LaidOver Laid => Source?.Laid ?? LaidOver.Nothing;
+
+    /// <summary>What was laid over the file and holds, by settings files and settings alike, each <c>key=value</c>.</summary>
+    internal IReadOnlyList<string> InForce { get; init; } = [];
+
     /// <summary>What it was read from; null for one that was put together by hand.</summary>
     internal ScenarioSource? Source { get; init; }
 
@@ -51,13 +57,31 @@ public sealed record Scenario
     public ScenarioResult With(IReadOnlyList<string> settings)
     {
         ArgumentNullException.ThrowIfNull(settings);
+        return Under(Laid.With(settings));
+    }
+
+    /// <summary>What is laid over the file and holds, as it was written.</summary>
+    internal IReadOnlyList<Entry> LaidEntries() => Source is not { } source ? [] : [.. ScenarioReader.Lay(source.Text, source.File, source.Laid).Laid];
+
+    /// <summary>Settings that keep the declination axis as it is where settings are for the polar axis alone and it is like that one; none where it would not change.</summary>
+    /// <param name="settings">Settings for the polar axis, each <c>key=value</c>.</param>
+    public IReadOnlyList<string> KeptDeclination(IReadOnlyList<string> settings)
+    {
+        ArgumentNullException.ThrowIfNull(settings);
+        return Source is not { } source ? [] : LikeAxis.Kept(ScenarioReader.Lay(source.Text, source.File, source.Laid), [.. settings.Select(setting => new NotedSetting(setting, "").Path)]);
+    }
+
+    /// <summary>The same file with something else laid over it, without touching the file again.</summary>
+    /// <exception cref="InvalidOperationException">The scenario was not read from a text.</exception>
+    public ScenarioResult Under(LaidOver laid)
+    {
         ScenarioSource source = Source ?? throw new InvalidOperationException("only a scenario that was read from a text can be read again");
-        return ScenarioReader.ReadText(source.Text, source.File, [.. source.Settings, .. settings]);
+        return ScenarioReader.ReadText(source.Text, source.File, laid);
     }
 }
 
 /// <summary>What a scenario was read from.</summary>
 /// <param name="Text">Text of the file.</param>
 /// <param name="File">Its name, for messages.</param>
-/// <param name="Settings">Settings of the command line.</param>
-internal sealed record ScenarioSource(string Text, string File, IReadOnlyList<string> Settings);
+/// <param name="Laid">What was laid over it.</param>
+internal sealed record ScenarioSource(string Text, string File, LaidOver Laid);

@@ -18,6 +18,9 @@ internal sealed class ScenarioDocument(string file)
     /// <summary>Sections that the declination axis took over from the polar axis.</summary>
     public HashSet<string> CopiedSections { get; } = new(StringComparer.Ordinal);
 
+    /// <summary>Items of lists that settings files have, by their path.</summary>
+    public Dictionary<string, OfferedItem> Offered { get; } = new(StringComparer.Ordinal);
+
     /// <summary>Whether the declination axis is like the polar axis.</summary>
     public bool IsLike { get; set; }
 
@@ -36,6 +39,9 @@ internal sealed class ScenarioDocument(string file)
 
     /// <summary>Names of the items of a list.</summary>
     public IReadOnlyList<string> ItemsOf(string list) => Items.TryGetValue(list, out List<string>? names) ? names : [];
+
+    /// <summary>What was laid over the file and holds.</summary>
+    public IEnumerable<Entry> Laid => Entries.Values.Where(entry => entry.File != File && !entry.Copied);
 
     private static bool Below(string path, string section) =>
         path.StartsWith(section, StringComparison.Ordinal) && (path.Length == section.Length || path[section.Length] == '.');

@@ -12,21 +12,33 @@ public static class ScenarioReader
     /// <param name="stop">Ends the waiting for a file that does not come, with an <see cref="OperationCanceledException"/>.</param>
     public static ScenarioResult ReadFile(string path, IReadOnlyList<string> settings, CancellationToken stop = default)
     {
+        return ReadFile(path, LaidOver.Of(settings), stop);
+    }
+
+    /// <summary>Reads a file with settings files and settings laid over it.</summary>
+    /// <param name="path">File.</param>
+    /// <param name="laid">What is laid over it.</param>
+    /// <param name="stop">Ends the waiting for a file that does not come, with an <see cref="OperationCanceledException"/>.</param>
+    public static ScenarioResult ReadFile(string path, LaidOver laid, CancellationToken stop = default)
+    {
         string? text = ScenarioFile.Load(path, stop, out Problem? problem);
-        return text is null ? new ScenarioResult(null, [problem!]) : ReadText(text, path, settings);
+        return text is null ? new ScenarioResult(null, [problem!]) : ReadText(text, path, laid);
     }
 
     /// <summary>Reads the text of a file; the file name is only for messages.</summary>
-    public static ScenarioResult ReadText(string text, string fileName, IReadOnlyList<string> settings)
+    public static ScenarioResult ReadText(string text, string fileName, IReadOnlyList<string> settings) => ReadText(text, fileName, LaidOver.Of(settings));
+
+    /// <summary>The same with settings files and settings laid over it.</summary>
+    public static ScenarioResult ReadText(string text, string fileName, LaidOver laid)
     {
         ArgumentNullException.ThrowIfNull(text);
-        ArgumentNullException.ThrowIfNull(settings);
+        ArgumentNullException.ThrowIfNull(laid);
         if (string.IsNullOrWhiteSpace(text))
         {
             return new ScenarioResult(null, [ScenarioFile.Empty(fileName)]);
         }
 
-        ScenarioDocument document = Lay(text, fileName, settings);
+        ScenarioDocument document = Lay(text, fileName, laid);
         var values = new ValueSet(document);
         Check(document, values);
         if (document.Problems.HasErrors)
@@ -34,8 +46,9 @@ public static class ScenarioReader
             return new ScenarioResult(null, document.Problems.Sorted());
         }
 
-        Scenario scenario = ScenarioBinding.Bind(values) with { Sha256 = Hash(text, settings), Source = new ScenarioSource(text, fileName, settings) };
+        Scenario scenario = ScenarioBinding.Bind(values) with { Sha256 = Hash(text, laid), Source = new ScenarioSource(text, fileName, laid), InForce = [.. document.Laid.Select(entry => $"{entry.Path}={entry.Text}")] };
         PlanChecks.Report(scenario.Setup, values);
+        HorizonChecks.Report(scenario, values);
         if (!document.Problems.HasErrors)
         {
             SetupNet.Report(scenario.Setup, document);
@@ -50,16 +63,17 @@ public static class ScenarioReader
     }
 
     /// <summary>The values of a text with settings laid over them, before any is checked.</summary>
-    internal static ScenarioDocument Lay(string text, string fileName, IReadOnlyList<string> settings)
+    internal static ScenarioDocument Lay(string text, string fileName, LaidOver laid)
     {
         ScenarioDocument document = TomlText.Parse(text, fileName);
-        IReadOnlyList<Entry> laidOver = SettingsReader.Read(settings, document.Problems);
-        bool like = laidOver.Any(setting => setting.Path == "declination.like") || document.Entries.ContainsKey("declination.like");
-        SettingsReader.Apply(document, like ? laidOver.Where(setting => !LikeAxis.IsAfter(setting)) : laidOver);
+        Entry[] all = [.. laid.Files.SelectMany(file => SettingsLayer.Read(file, document)), .. SettingsReader.Read(laid.Settings, document.Problems)];
+        IReadOnlyList<Entry> over = Overlay.OfAxesThere(document, all);
+        bool like = over.Any(setting => setting.Path == "declination.like") || document.Entries.ContainsKey("declination.like");
+        Overlay.Apply(document, like ? over.Where(setting => !LikeAxis.IsAfter(setting)) : over);
         if (like)
         {
             LikeAxis.Expand(document);
-            SettingsReader.Apply(document, laidOver.Where(LikeAxis.IsAfter));
+            Overlay.Apply(document, over.Where(LikeAxis.IsAfter));
         }
 
         return document;
@@ -94,10 +108,10 @@ public static class ScenarioReader
         }
     }
 
-    /// <summary>SHA-256 of a text and its settings.</summary>
-    internal static string Hash(string text, IReadOnlyList<string> settings)
+    /// <summary>SHA-256 of a text and what is laid over it.</summary>
+    internal static string Hash(string text, LaidOver laid)
     {
-        string all = text + string.Concat(settings.Select(setting => "\n--set " + setting));
+        string all = text + string.Concat(laid.Files.Select(file => "\n--settings " + file.Text)) + string.Concat(laid.Settings.Select(setting => "\n--set " + setting));
         return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(all)));
     }
 }

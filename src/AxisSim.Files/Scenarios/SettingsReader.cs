@@ -34,57 +34,20 @@ internal static class SettingsReader
                 continue;
             }
 
+            if (Keys.AxisAliases.Path(path) is { } real)
+            {
+                var named = new Entry(path, EntryKind.Setting, Unquoted(setting[(equals + 1)..].Trim()), Source, i + 1, 0);
+                problems.Error(named, Keys.AxisAliases.Found(path.Split('.')[0]), "polar and declination as names of the axes", $"{Source} {real}={named.Shown}");
+                path = real;
+            }
+
             entries.Add(new Entry(path, EntryKind.Setting, Unquoted(setting[(equals + 1)..].Trim()), Source, i + 1, 0));
         }
 
         return entries;
     }
 
-    /// <summary>Puts settings into the document; each replaces the value of the file and what it is an alternative to.</summary>
-    public static void Apply(ScenarioDocument document, IEnumerable<Entry> settings)
-    {
-        foreach (Entry setting in settings)
-        {
-            if (UnknownItem(document, setting))
-            {
-                continue;
-            }
-
-            foreach (string other in Alternatives.Of(setting.Path))
-            {
-                if (document.Entries.TryGetValue(other, out Entry? entry) && entry.Kind != EntryKind.Setting)
-                {
-                    document.Entries.Remove(other);
-                }
-            }
-
-            document.Entries[setting.Path] = setting;
-        }
-    }
-
     private static string SettingFix(string setting) => $"{Source} \"{PlainText.Without(setting).Replace("\"", "", StringComparison.Ordinal)}\"";
-
-    private static bool UnknownItem(ScenarioDocument document, Entry setting)
-    {
-        string? list = Array.Find(Keys.ScenarioKeys.Lists, name => setting.Path.StartsWith(name + ".", StringComparison.Ordinal));
-        if (list is null)
-        {
-            return false;
-        }
-
-        string item = setting.Path[(list.Length + 1)..].Split('.')[0];
-        IReadOnlyList<string> items = document.ItemsOf(list);
-        if (items.Contains(item))
-        {
-            return false;
-        }
-
-        string known = items.Count == 0 ? $"the list {list} has no items in this scenario" : $"items of {list}: {string.Join(", ", items)}";
-        string? near = Keys.NearestName.Of(item, items);
-        string fix = near is null ? "" : $"--set {list}.{near}{setting.Path[(list.Length + 1 + item.Length)..]}={setting.Shown}";
-        document.Problems.Error(setting, $"an item \"{item}\" that is not there", known, fix);
-        return true;
-    }
 
     private static string Unquoted(string text) =>
         text.Length >= 2 && text[0] is '"' or '\'' && text[^1] == text[0] ? text[1..^1] : text;

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using AxisSim.Files.Keys;
 using Tomlyn.Syntax;
@@ -67,6 +68,7 @@ internal sealed class TomlWalk(ScenarioDocument document)
         }
 
         Spot spot = SpotOf(table);
+        path = AxisByName(path, spot, table is TableArraySyntax ? "[[{0}]]" : "[{0}]");
         bool isList = Array.Exists(ScenarioKeys.Lists, list => list == path);
         if (table is TableArraySyntax && isList)
         {
@@ -96,6 +98,18 @@ internal sealed class TomlWalk(ScenarioDocument document)
         }
     }
 
+    // An axis by another name is told once for each header, and read all the same: what else is wrong below it is told too.
+    private string AxisByName(string path, Spot spot, string form)
+    {
+        if (AxisAliases.Path(path) is not { } real)
+        {
+            return path;
+        }
+
+        document.Problems.Error(spot, path, AxisAliases.Found(path.Split('.')[0]), "polar and declination as names of the axes", string.Format(CultureInfo.InvariantCulture, form, real));
+        return real;
+    }
+
     private void AddItem(string list, KeyValueSyntax[] pairs, Spot spot)
     {
         if (!document.Items.TryGetValue(list, out List<string>? names))
@@ -120,8 +134,8 @@ internal sealed class TomlWalk(ScenarioDocument document)
             return;
         }
 
-        string path = section.Length == 0 ? key : $"{section}.{key}";
         Spot spot = SpotOf(pair);
+        string path = section.Length == 0 ? AxisByName(key, spot, "{0}") : $"{section}.{key}";
         if (pair.Value is InlineTableSyntax table && depth < DeepestTable && ScenarioKeys.Find(path) is null)
         {
             document.Sections.TryAdd(path, spot);

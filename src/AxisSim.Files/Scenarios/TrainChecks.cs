@@ -19,6 +19,7 @@ internal static class TrainChecks
         {
             LoadChecks.CheckName(values, $"{axis}.stages.{item}.name", names);
             CheckElastic(values, axis, $"{axis}.stages.{item}");
+            CheckStepUp(values, $"{axis}.stages.{item}.ratio");
         }
     }
 
@@ -38,6 +39,18 @@ internal static class TrainChecks
             Entry entry = values.EntryOf($"{stage}.stiffness");
             values.Problems.Error(entry, $"{entry.Shown} without an inertia behind it", "stiffness together with the inertia of the last stage's wheel or of the worm", "inertia = \"30 g*cm^2\" under the worm");
         }
+    }
+
+    private static void CheckStepUp(ValueSet values, string path)
+    {
+        // Worth a word only in a train that is one.
+        if (values.Problems.HasErrors || values.Given(path) is not { } ratio || !(ratio.Number / ratio.Second < 1.0) || values.EntryOf(path) is not { Copied: false } entry)
+        {
+            return;
+        }
+
+        string number = (ratio.Number / ratio.Second).ToString("0.####", CultureInfo.InvariantCulture), other = ratio.Second == 1.0 ? (1.0 / ratio.Number).ToString("0.####", CultureInfo.InvariantCulture) : string.Create(CultureInfo.InvariantCulture, $"{ratio.Second:0.####}/{ratio.Number:0.####}");
+        values.Problems.Note(entry, $"{entry.Shown} is a step up of {number}: its output turns faster than its input and takes from the reduction of the worm. The ratio is the teeth of the driven wheel over those of the driving one; if it is to reduce, write {other}");
     }
 
     private static void CheckWorm(ValueSet values, string axis, HashSet<string> suggested)

@@ -53,6 +53,13 @@ internal sealed class UnknownKeys(ScenarioDocument document)
                 continue;
             }
 
+            if (SkyWords.Of(entry.Path) is { } sky)
+            {
+                Suggested.UnionWith(sky.Suggested);
+                document.Problems.Error(entry, sky.Found, sky.Allowed, sky.Fix);
+                continue;
+            }
+
             string? near = Nearest(entry.Path);
             string parent = Parent(entry.Path);
             string fix = near is null ? "" : entry.Kind == EntryKind.Setting ? $"--set {near}={entry.Shown}"

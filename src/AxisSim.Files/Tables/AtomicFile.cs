@@ -16,10 +16,17 @@ public static class AtomicFile
         return Write(path, write, keep: true);
     }
 
+    /// <summary>The same for a file that must not be there yet: one that is there stays as it is.</summary>
+    public static Problem? WriteUnlessThere(string path, Action<Stream> write)
+    {
+        ArgumentNullException.ThrowIfNull(write);
+        return Write(path, write, keep: true, replace: false);
+    }
+
     /// <summary>What stands against writing a file; null when nothing does. Nothing is left behind, no file and no folder.</summary>
     public static Problem? Try(string path) => Write(path, _ => { }, keep: false);
 
-    private static Problem? Write(string path, Action<Stream> write, bool keep)
+    private static Problem? Write(string path, Action<Stream> write, bool keep, bool replace = true)
     {
         ArgumentNullException.ThrowIfNull(path);
         if (Directory.Exists(path))
@@ -56,7 +63,7 @@ public static class AtomicFile
                 stream.Flush(flushToDisk: true);
 
                 // Renamed while it is open, and so locked: nobody can take it for a leftover.
-                File.Move(temporary, whole, overwrite: true);
+                File.Move(temporary, whole, overwrite: replace);
                 (temporary, made) = (null, null);
             }
 

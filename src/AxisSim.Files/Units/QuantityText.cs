@@ -95,8 +95,17 @@ internal static class QuantityText
         return measured.Length > 0 && measured != DimensionNames.Of(dimension) ? $"{shown} is a unit of {measured}" : $"the unit {shown} is not known here";
     }
 
+    // A point or a dash between two units is taken for the sign of a product, and a weight in a torque for the force that it is.
+    private static readonly (string Typed, string Unit)[] Forces = [("oz*in", "ozf*in"), ("ozin", "ozf*in"), ("in*oz", "ozf*in"), ("kg*cm", "kgf*cm"), ("kgcm", "kgf*cm"), ("cm*kg", "kgf*cm")];
+
     private static string? Nearest(string numberText, string plain, Dimension dimension)
     {
+        plain = plain.Replace('.', '*').Replace('-', '*');
+        if (dimension == Dimension.Torque && Array.Find(Forces, force => string.Equals(force.Typed, UnitSpelling.Joined(plain), StringComparison.OrdinalIgnoreCase)).Unit is { } force)
+        {
+            return $"{numberText} {force}";
+        }
+
         foreach (UnitDefinition unit in UnitTable.Of(dimension))
         {
             if (string.Equals(unit.Spelling, UnitSpelling.Joined(plain), StringComparison.OrdinalIgnoreCase))

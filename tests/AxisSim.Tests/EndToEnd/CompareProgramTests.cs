@@ -78,7 +78,7 @@ public sealed class CompareProgramTests : IDisposable
             "--set", "move.end_polar=-11 deg", "--set", "move.end_declination=13 deg", "--set", "settling.tolerance=60 arcsec", "--set", "polar.drive.microsteps=16", "--out", place);
         Assert.True(code == 0, error);
         Assert.Equal(
-            ["comparison.csv", "comparison.json", "measured-17-long-0.9-deg.png", "measured-17-long-0.9-deg.svg", "polar-comparison.png", "polar-comparison.svg"],
+            ["best-motor.toml", "comparison.csv", "comparison.json", "measured-17-long-0.9-deg.png", "measured-17-long-0.9-deg.svg", "polar-comparison.png", "polar-comparison.svg"],
             Directory.GetFiles(place).Select(Path.GetFileName).Order(StringComparer.Ordinal));
         string[] lines = File.ReadAllLines(Path.Combine(place, "comparison.csv"));
         string[] names = lines[0].Split(',');

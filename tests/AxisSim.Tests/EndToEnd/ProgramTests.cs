@@ -222,11 +222,16 @@ public sealed class ProgramTests : IDisposable
         string file = Repository.PathOf("scenarios", "light-refractor.toml");
         string[] lines = File.ReadAllLines(file);
         string[] off = [.. BodiesOf(lines).SelectMany(body => new[] { "--set", $"payload.{body}.forward=60 mm", "--set", $"payload.{body}.side=20 mm" })];
-        string output = Run(["balance", file, .. off]).Output;
+        DirectoryInfo folder = Directory.CreateTempSubdirectory("axissim-balance-");
+        string output = Run(["balance", file, .. off, "--out", folder.FullName]).Output;
         Assert.Contains("60 mm back", output, StringComparison.Ordinal);
         Assert.Contains("20 mm to the right, as seen from the eyepiece end", output, StringComparison.Ordinal);
-        string[] cure = [.. System.Text.RegularExpressions.Regex.Matches(output, "--set \"([^\"]+)\"").SelectMany(match => new[] { "--set", match.Groups[1].Value })];
-        Assert.StartsWith("BALANCED", Run(["balance", file, .. off, .. cure]).Output, StringComparison.Ordinal);
+
+        // The settings file carries what was typed as well, as far as it does not replace it.
+        string kept = Path.Combine(folder.FullName, "balanced.toml");
+        Assert.Contains($"axissim simulate {file} --settings {kept}\n", output, StringComparison.Ordinal);
+        Assert.StartsWith("BALANCED", Run("balance", file, "--settings", kept).Output, StringComparison.Ordinal);
+        folder.Delete(recursive: true);
     }
 
     [Fact]

@@ -55,10 +55,10 @@ public sealed class RecommendProgramTests : IDisposable
     public void What_is_printed_is_what_simulate_says()
     {
         string[] settings = ["--set", "move.end_polar=-11 deg", "--set", "move.end_declination=16 deg", "--set", "tolerances.friction=20 %"];
-        (int code, string output, string error) = Run(["recommend", Heavy, .. settings, "--axis", "declination", "--coarse", "--samples", "40", "--aim", "fastest", "--out", folder]);
+        (int code, string output, string error) = Run(["recommend", Heavy, .. settings, "--axis", "declination", "--coarse", "--samples", "40", "--aim", "fastest", "--out", folder, "--write-scenario", Path.Combine(folder, "new.toml")]);
         Assert.True(code == 0, error);
         Assert.Equal(
-            ["declination-front.png", "declination-front.svg", "declination-recommend.csv", "recommend.json", "recommended-settings.txt"],
+            ["declination-front.png", "declination-front.svg", "declination-recommend.csv", "new.toml", "recommend.json", "recommended.toml"],
             Directory.GetFiles(folder).Select(Path.GetFileName).Order(StringComparer.Ordinal));
         using JsonDocument json = JsonDocument.Parse(File.ReadAllText(Path.Combine(folder, "recommend.json")));
         Assert.Equal("recommendation", json.RootElement.GetProperty("kind").GetString());
@@ -66,8 +66,10 @@ public sealed class RecommendProgramTests : IDisposable
         Assert.Equal(0.2, json.RootElement.GetProperty("tolerances").GetProperty("friction_share").GetDouble());
         string[] recommended = [.. json.RootElement.GetProperty("set").EnumerateArray().Select(one => one.GetString()!)];
         Assert.Equal(6, recommended.Length);
-        Assert.All(recommended, one => Assert.Contains($"--set \"{one}\"", output, StringComparison.Ordinal));
-        Assert.Equal(recommended.Select(one => $"--set \"{one}\""), File.ReadAllLines(Path.Combine(folder, "recommended-settings.txt")));
+        string kept = Path.Combine(folder, "recommended.toml");
+        Assert.Contains($"axissim simulate {Heavy} --settings {kept}\n", output, StringComparison.Ordinal);
+        Assert.DoesNotContain("--set ", output, StringComparison.Ordinal);
+        Assert.All(File.ReadAllLines(kept).Where(line => line.Contains('=', StringComparison.Ordinal) && !line.StartsWith('#')), line => Assert.Contains("  # ", line, StringComparison.Ordinal));
         JsonElement axis = json.RootElement.GetProperty("axes")[0], own = axis.GetProperty("own_move");
         Assert.Equal("arrives", own.GetProperty("end").GetString());
         JsonElement chosen = axis.GetProperty("answer").GetProperty("chosen");
@@ -77,15 +79,23 @@ public sealed class RecommendProgramTests : IDisposable
         string[] marked = Assert.Single(rows[1..], row => row[0] == "1");
         Assert.Equal(chosen.GetProperty("slew_seconds").GetDouble(), double.Parse(marked[7], System.Globalization.CultureInfo.InvariantCulture));
 
+
+        // As the settings that were typed and those that were found; as the settings file, which carries both; and as the scenario that was written.
         string[] again = [.. settings, .. recommended.SelectMany(one => new[] { "--set", one })];
         (int simulated, string outcome, _) = Run(["simulate", Heavy, .. again, "--axis", "declination", "--format", "json"]);
         Assert.Equal(0, simulated);
+        Assert.Equal(Axes(outcome), Axes(Run("simulate", Heavy, "--settings", kept, "--axis", "declination", "--format", "json").Output));
+        Assert.Equal(Axes(outcome), Axes(Run("simulate", Path.Combine(folder, "new.toml"), "--axis", "declination", "--format", "json").Output));
         using JsonDocument run = JsonDocument.Parse(outcome);
         JsonElement result = run.RootElement.GetProperty("axes")[0].GetProperty("outcome");
         Assert.Equal(own.GetProperty("end").GetString(), result.GetProperty("verdict").GetString());
         Assert.Equal(own.GetProperty("settle_seconds").GetDouble(), result.GetProperty("settling").GetProperty("against_rest_seconds").GetDouble());
         Assert.Equal(own.GetProperty("slew_seconds").GetDouble(), result.GetProperty("slew_seconds").GetDouble());
     }
+
+    // The outcomes, digit by digit; advice in words names the settings that it goes with.
+    private static string Axes(string json) =>
+        string.Concat(JsonDocument.Parse(json).RootElement.GetProperty("axes").EnumerateArray().Select(axis => axis.GetProperty("outcome").GetRawText() + axis.GetProperty("rates").GetRawText()));
 
     [Fact]
     [Trait("speed", "slow")]

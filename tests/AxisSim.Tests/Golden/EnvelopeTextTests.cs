@@ -70,7 +70,7 @@ public sealed class EnvelopeTextTests
 
     private static EnvelopeReport Report(MountAxis axis, double asked, GreatestRate own, IReadOnlyList<EnvelopeLine> lines) => new()
     {
-        Axis = axis, File = "mount.toml", Settings = [], Key = "payload.tube.mass", AskedRadiansPerSecond = asked * Degree, Own = own, Lines = lines,
+        Axis = axis, File = "mount.toml", Key = "payload.tube.mass", AskedRadiansPerSecond = asked * Degree, Own = own, Lines = lines,
         ResolutionRadiansPerSecond = 0.02 * Degree, DistanceRadians = 90.0 * Degree, PulseLimitRadiansPerSecond = 6.51 * Degree,
     };
 

@@ -6,6 +6,7 @@ using AxisSim.Core.Outcomes;
 using AxisSim.Core.Questions;
 using AxisSim.Core.Recommendations;
 using AxisSim.Core.Sky;
+using AxisSim.Files.Scenarios;
 using AxisSim.Tests.Unit.Core.Recommendations;
 
 namespace AxisSim.Tests.Golden;
@@ -94,7 +95,7 @@ public sealed class RecommendTextTests
         Core.Mount.MountSetup setup = Setups.Of("heavy-reflector");
         return new RecommendReport
         {
-            Name = "heavy reflector", File = "mount.toml", Settings = ["polar.drive.microsteps=32"], Aim = RecommendAim.Balanced, Margin = 0.3, Tolerances = new Tolerances(), Coarse = false, Together = 0,
+            Name = "heavy reflector", File = "mount.toml", Laid = LaidOver.Of(["polar.drive.microsteps=32"]), Aim = RecommendAim.Balanced, Margin = 0.3, Tolerances = new Tolerances(), Coarse = false, Together = 0,
             Axes = [new RecommendedAxis(answer, AxisSettings.Of(setup, MountAxis.Polar), setup.Polar!, run, 50e-6, 20e-6)],
             Recommended = answer.Chosen is { } chosen ? SettingTexts.Of(MountAxis.Polar, chosen.Settings) : [],
         };

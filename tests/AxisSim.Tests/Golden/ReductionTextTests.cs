@@ -63,7 +63,7 @@ public sealed class ReductionTextTests
 
     private static ReductionReport Report(ReductionResult result) => new()
     {
-        Axis = MountAxis.Polar, File = "mount.toml", Settings = [], StageKey = "polar.stages.belt.ratio", SlewRateRadiansPerSecond = 3.0 * Degree,
+        Axis = MountAxis.Polar, File = "mount.toml", StageKey = "polar.stages.belt.ratio", SlewRateRadiansPerSecond = 3.0 * Degree,
         AccelerationRadiansPerSecondSquared = 2.67 * Degree, RampSeconds = 1.5, ToleranceRadians = 2.0 / 3600.0 * Degree, MaximumPulseRateHertz = 100e3, SupplyVolts = 12.8, Microsteps = 64, FullSteps = true, Result = result,
     };
 

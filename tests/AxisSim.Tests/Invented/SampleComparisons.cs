@@ -75,14 +75,14 @@ internal static class SampleComparisons
 
     private static ComparisonReport Report(IReadOnlyList<MountAxis> axes, IReadOnlyList<CandidateResult> results) => Tried(new()
     {
-        File = "mount.toml", Settings = [], Mount = s_mount, Axes = axes, Margin = 0.3, CurrentShare = 1.0, ResolutionRadiansPerSecond = 0.05 * Degree, Results = results,
+        File = "mount.toml", Mount = s_mount, Axes = axes, Margin = 0.3, CurrentShare = 1.0, ResolutionRadiansPerSecond = 0.05 * Degree, Results = results,
         Datasheets = [.. results.Select(result => result.Candidate.Motor).Distinct()],
     });
 
     // As if the best one, and a longer watch for what does not settle, were found to hold.
     private static ComparisonReport Tried(ComparisonReport report) => report with
     {
-        Try = report.Winner is { } winner ? new ComparisonTry(winner, new TypedLine(report.Axes, CandidateSettings.Of(report.Mount, winner)!)) : null,
+        Try = report.Winner is { } winner ? new ComparisonTry(winner, new TypedLine(report.Axes, [.. CandidateSettings.Of(report.Mount, winner, "").Select(one => one.Setting)])) : null,
         Settles = [.. Enumerable.Range(0, report.Best.Count).Where(i => report.Best[i].Fate == CandidateFate.NotSettled).Select(i => ("move.observe=16 s", (IReadOnlyList<int>)[i]))],
     };
 

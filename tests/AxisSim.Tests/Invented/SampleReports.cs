@@ -10,6 +10,7 @@ using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Stepping;
 using AxisSim.Core.Studies;
+using AxisSim.Files.Scenarios;
 
 namespace AxisSim.Tests.Invented;
 
@@ -116,7 +117,7 @@ internal static class SampleReports
     {
         Name = "sample",
         File = "my mount.toml",
-        Settings = ["polar.motion.ramp_time=2 s"],
+        Laid = LaidOver.Of(["polar.motion.ramp_time=2 s"]),
         Setup = new MountSetup
         {
             Polar = Model(),

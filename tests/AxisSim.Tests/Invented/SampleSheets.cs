@@ -20,7 +20,7 @@ internal static class SampleSheets
         Site = "Harrow Fell Observatory",
         Program = "axissim 1.2.3",
         Sha256 = new string('a', 64),
-        Settings = report.Settings,
+        Settings = report.Laid.Settings,
         Date = ShippedReports.Day,
         Verdict = VerdictText.OfMount(report.Results),
         Setup = report.Setup,

@@ -11,8 +11,11 @@ internal static class BalancePresenter
     // Friction of a small axis hides less than this, N m: no hand can balance finer.
     private const double GoodNewtonMetres = 0.05;
 
+    // A longer list is for a file.
+    private const int MostTyped = 2;
+
     /// <summary>Writes the page.</summary>
-    public static void Write(Page page, PayloadModel payload, double latitude, BalanceReport report, BalanceTried tried)
+    public static void Write(Page page, string scenario, PayloadModel payload, double latitude, BalanceReport report, BalanceTried tried, IReadOnlyList<string> files)
     {
         bool good = report.Polar.NewtonMetres < GoodNewtonMetres && report.Declination.NewtonMetres < GoodNewtonMetres;
         page.Verdict(good
@@ -24,7 +27,7 @@ internal static class BalancePresenter
         foreach (ShiftStep step in tried.Steps)
         {
             page.Item(Say.Count(++item) + ".", step.Sentence);
-            if (step.Settings.Count > 0)
+            if (step.Settings.Count is > 0 and <= MostTyped)
             {
                 page.Copyable(string.Join(' ', step.Settings.Select(CommandText.Set)), indent: 5);
             }
@@ -34,8 +37,8 @@ internal static class BalancePresenter
             $"The inertia about the polar axis goes from {Units.Inertia(report.PolarInertiaKilogramSquareMetres.Before)} to {Units.Inertia(report.PolarInertiaKilogramSquareMetres.After)}.");
         if (tried.Together is { } line)
         {
-            page.Text($"With all of it, run as typed, {line.Promise}:");
-            page.Copyable(string.Join(' ', line.Settings.Select(CommandText.Set)), indent: 5);
+            page.Text($"{CarryText.First(CarryText.Balanced, files)}With all of it, run as typed, {line.Promise}:");
+            page.Copyable(CarryText.Command("simulate", scenario, CarryText.Balanced, files), indent: 2);
         }
 
         if (tried.Withheld)
@@ -57,6 +60,15 @@ internal static class BalancePresenter
         page.Heading("About the declination axis, N m, likewise");
         Grid(page, report, pose => pose.DeclinationNewtonMetres);
         page.Text("Positive turns the axis towards greater angles. Polar 0 has the bar level with the telescope west; -90 has the counterweight lowest. Declination 0 points the tube at the equator, 90 at the pole.");
+        if (files.Count > 0)
+        {
+            page.Heading("Files written");
+            foreach (string file in files)
+            {
+                page.Copyable(file, indent: 2);
+            }
+        }
+
         Cautions.Write(page);
     }
 

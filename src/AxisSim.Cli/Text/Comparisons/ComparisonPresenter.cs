@@ -36,7 +36,7 @@ internal static class ComparisonPresenter
         FitText.Write(page, report);
         SettingsGrid.Write(page, report);
         Assumptions.Write(page, report);
-        Try(page, report);
+        Try(page, report, files);
         if (files.Count > 0)
         {
             page.Heading("Files written");
@@ -66,7 +66,7 @@ internal static class ComparisonPresenter
         }
     }
 
-    private static void Try(Page page, ComparisonReport report)
+    private static void Try(Page page, ComparisonReport report, IReadOnlyList<string> files)
     {
         if (report.Winner is not { } winner)
         {
@@ -76,15 +76,13 @@ internal static class ComparisonPresenter
         page.Gap();
         if (report.Try is not { } best)
         {
-            page.Text(CandidateSettings.Of(report.Mount, winner) is null
-                ? "The best one needs a stage before the worm that the file does not have: add one under [[polar.stages]], with this reduction over the worm's as its ratio, then look at margin, settling and heat with axissim simulate."
-                : "Run as typed, with every axis of the mount, none of the best candidates arrives and settles with this load factor: look at the axis that was not compared with axissim simulate.");
+            page.Text("Run as typed, with every axis of the mount, none of the best candidates arrives and settles with this load factor: look at the axis that was not compared with axissim simulate.");
             return;
         }
 
-        string which = best.Result == winner ? "the best one" : $"{CandidateText.Name(best.Result)}, the best that can be typed and holds";
-        page.Text($"Look at margin, settling and heat of {which} in full. Run as typed, {best.Line.Promise}, and bear{(best.Line.Axes.Count == 1 ? "s" : "")} a load factor of {Say.Number(1.0 + report.Margin)}:");
-        page.Copyable(CommandText.Of("simulate", report.File, report.Settings, best.Line.Settings) + (report.Axes.Count < AxisNames.Of(report.Mount).Count ? $" --axis {report.Axes[0].Key()}" : ""), indent: 2);
+        string which = best.Result == winner ? "the best one" : $"{CandidateText.Name(best.Result)}, the best that holds with every axis of the mount";
+        page.Text($"Look at margin, settling and heat of {which} in full. {CarryText.First(CarryText.BestMotor, files)}Run as typed, {best.Line.Promise}, and bear{(best.Line.Axes.Count == 1 ? "s" : "")} a load factor of {Say.Number(1.0 + report.Margin)}:");
+        page.Copyable(CarryText.Command("simulate", report.File, CarryText.BestMotor, files) + (report.Axes.Count < AxisNames.Of(report.Mount).Count ? $" --axis {report.Axes[0].Key()}" : ""), indent: 2);
     }
 
     // Motors that lose for the same reason share a line.

@@ -1,6 +1,7 @@
 using AxisSim.Core.Comparisons;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
+using AxisSim.Files.Scenarios;
 
 namespace AxisSim.Cli.Text.Comparisons;
 
@@ -15,7 +16,7 @@ internal sealed record ComparisonReport
     /// <summary>Scenario as the user gave it, and the settings over it; for commands to copy.</summary>
     public required string File { get; init; }
 
-    public required string[] Settings { get; init; }
+    public LaidOver Laid { get; init; } = LaidOver.Nothing;
 
     /// <summary>The mount of the scenario.</summary>
     public required MountSetup Mount { get; init; }

@@ -45,7 +45,7 @@ internal static class EnvelopePresenter
         foreach (TypedLine line in tries)
         {
             page.Text($"With this, run as typed, {line.Promise}; look at margin and heat there:");
-            page.Copyable(CommandText.Of("simulate", reports[0].File, reports[0].Settings, line.Settings), indent: 2);
+            page.Copyable(CommandText.Of("simulate", reports[0].File, reports[0].Laid, line.Settings), indent: 2);
         }
 
         if (tries.Count == 0 && reports.Any(report => double.IsFinite(report.Own.RateRadiansPerSecond)))

@@ -1,6 +1,7 @@
 using AxisSim.Core.Envelopes;
 using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
+using AxisSim.Files.Scenarios;
 
 namespace AxisSim.Cli.Text.Envelopes;
 
@@ -18,7 +19,7 @@ internal sealed record EnvelopeReport
     /// <summary>Scenario as the user gave it, and the settings over it; for commands to copy.</summary>
     public required string File { get; init; }
 
-    public required string[] Settings { get; init; }
+    public LaidOver Laid { get; init; } = LaidOver.Nothing;
 
     /// <summary>Key of the list of values; null without one.</summary>
     public required string? Key { get; init; }

@@ -27,7 +27,7 @@ internal static class Advice
         else if (report.Cells.CountOf(MoveEnd.Arrives) == 0)
         {
             page.Text("Nothing on this map arrives: widen the ranges, or map other keys. axissim simulate says why your own move fails and what cures it:");
-            page.Copyable(CommandText.Of("simulate", report.Header.File, report.Header.Settings, []), indent: 4);
+            page.Copyable(CommandText.Of("simulate", report.Header.File, report.Header.SettingsFiles, report.Header.Settings, []), indent: 4);
         }
         else
         {
@@ -49,7 +49,7 @@ internal static class Advice
         {
             MapKey key = report.Key(one.Along);
             page.Item("-", $"{OwnText.ShortName(report, one.Along)} {OwnText.With(key, one.Value)} instead of {OwnText.With(key, key.Own.Shown)}: {one.Line.Promise}.");
-            page.Copyable(CommandText.Of("simulate", report.Header.File, report.Header.Settings, one.Line.Settings), indent: 4);
+            page.Copyable(CommandText.Of("simulate", report.Header.File, report.Header.SettingsFiles, report.Header.Settings, one.Line.Settings), indent: 4);
         }
     }
 

@@ -109,7 +109,7 @@ internal static class CureAdvices
             return new(sentence, [$"{axis.Key()}.load.imbalance={Toward(load.ImbalanceNewtonMetres * to / from)} N*m"]);
         }
 
-        string command = CommandText.Of("balance", report.File, report.Settings, []);
+        string command = CommandText.Of("balance", report.File, report.Laid, []);
         return CounterweightMove.Try(report, axis, to) is { } move
             ? new($"{sentence} The counterweight {move.Words}; axissim balance shows the rest.", move.Settings)
             {

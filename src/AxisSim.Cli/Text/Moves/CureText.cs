@@ -29,7 +29,7 @@ internal static class CureText
         if (Array.Find(told, one => one.Settings.Count > 0) is { } first)
         {
             page.Text("To see the first of them:");
-            page.Copyable(CommandText.Of("simulate", report.File, report.Settings, first.Settings), indent: 5);
+            page.Copyable(CommandText.Of("simulate", report.File, report.Laid, first.Settings), indent: 5);
         }
     }
 

@@ -2,6 +2,7 @@ using AxisSim.Core.Mount;
 using AxisSim.Core.Payloads;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
+using AxisSim.Files.Scenarios;
 
 namespace AxisSim.Cli.Text.Moves;
 
@@ -14,8 +15,8 @@ internal sealed record MoveReport
     /// <summary>The file as the user gave it, for commands to copy.</summary>
     public required string File { get; init; }
 
-    /// <summary>Settings of the command line, repeated in commands to copy.</summary>
-    public IReadOnlyList<string> Settings { get; init; } = [];
+    /// <summary>What is laid over the file, repeated in commands to copy.</summary>
+    public LaidOver Laid { get; init; } = LaidOver.Nothing;
 
     /// <summary>The mount and its move.</summary>
     public required MountSetup Setup { get; init; }

@@ -25,7 +25,12 @@ internal static class RecommendPresenter
         if (report.Recommended.Count > 0)
         {
             page.Heading("To see it simulated");
-            page.Copyable(CommandText.Of("simulate", report.File, report.Settings, report.Recommended), indent: 2);
+            if (CarryText.First(CarryText.Recommended, files) is { Length: > 0 } first)
+            {
+                page.Text(first.TrimEnd());
+            }
+
+            page.Copyable(CarryText.Command("simulate", report.File, CarryText.Recommended, files), indent: 2);
             foreach (RecommendedAxis advice in report.Axes.Where(advice => advice.Run is not null))
             {
                 page.Text($"It says: the {advice.Answer.Axis.Words()} {RecommendVerdict.Ends(advice.Run!.Value)}.");
@@ -114,7 +119,8 @@ internal static class RecommendPresenter
         yield return ("changeover", $"{SettingTexts.Changeover(to.ChangeoverRadiansPerSecond)}  ({SettingTexts.Changeover(now.ChangeoverRadiansPerSecond)})");
     }
 
-    private static string Reason(CurrentReason reason) => reason switch
+    /// <summary>What sets a tracking or holding current.</summary>
+    internal static string Reason(CurrentReason reason) => reason switch
     {
         CurrentReason.Torque => "set by the torque",
         CurrentReason.Resolution => "set so that the detent torque moves the axis by less than the settling tolerance",

@@ -1,6 +1,7 @@
 using AxisSim.Core.Batches;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Recommendations;
+using AxisSim.Files.Scenarios;
 
 namespace AxisSim.Cli.Text.Recommend;
 
@@ -21,7 +22,7 @@ internal sealed record RecommendReport
     public required string File { get; init; }
 
     /// <summary>Settings of the command line.</summary>
-    public required string[] Settings { get; init; }
+    public LaidOver Laid { get; init; } = LaidOver.Nothing;
 
     public required RecommendAim Aim { get; init; }
 

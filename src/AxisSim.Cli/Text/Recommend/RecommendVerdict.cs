@@ -41,6 +41,15 @@ internal static class RecommendVerdict
         _ => "cannot be simulated",
     };
 
+    /// <summary>An aim as it is typed.</summary>
+    public static string Aim(RecommendAim aim) => aim switch
+    {
+        RecommendAim.Fastest => "fastest",
+        RecommendAim.Quietest => "quietest",
+        RecommendAim.Coolest => "coolest",
+        _ => "balanced",
+    };
+
     private static string Name(RecommendAim aim) => aim switch
     {
         RecommendAim.Fastest => "the fastest",

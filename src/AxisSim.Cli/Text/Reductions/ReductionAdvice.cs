@@ -27,7 +27,7 @@ internal static class ReductionAdvice
             page.Text($"{axis}: {Told(report, against)}", indent: 2);
             if (report.AgainstTheBound is { } line)
             {
-                page.Copyable(CommandText.Of("reduction", report.File, report.Settings, line.Settings) + $" --axis {report.Axis.Key()}", indent: 4);
+                page.Copyable(CommandText.Of("reduction", report.File, report.Laid, line.Settings) + $" --axis {report.Axis.Key()}", indent: 4);
             }
 
             if (!Misses(report))
@@ -42,7 +42,7 @@ internal static class ReductionAdvice
                 : $"{paper}, but run as typed the whole move does not arrive and settle at any of the {Say.Count(Places.Length)} places of it that were tried.", indent: 2);
             if (report.AnotherReduction is { } typed)
             {
-                page.Copyable(CommandText.Of("simulate", report.File, report.Settings, typed.Settings), indent: 4);
+                page.Copyable(CommandText.Of("simulate", report.File, report.Laid, typed.Settings), indent: 4);
             }
         }
 

@@ -1,6 +1,7 @@
 using AxisSim.Core.Mount;
 using AxisSim.Core.Reductions;
 using AxisSim.Core.Sky;
+using AxisSim.Files.Scenarios;
 
 namespace AxisSim.Cli.Text.Reductions;
 
@@ -12,7 +13,7 @@ internal sealed record ReductionReport
     /// <summary>Scenario as the user gave it, and the settings over it; for commands to copy.</summary>
     public required string File { get; init; }
 
-    public required string[] Settings { get; init; }
+    public LaidOver Laid { get; init; } = LaidOver.Nothing;
 
     /// <summary>Key of the ratio of the stage that is changed; null when the scenario has no stage before the worm.</summary>
     public required string? StageKey { get; init; }
@@ -50,14 +51,14 @@ internal sealed record ReductionReport
     public double StageRatioAt(double totalReduction) => totalReduction / Result.Own.Facts.TotalReduction * Result.Own.Facts.LastStageRatio;
 
     /// <summary>Puts the report together.</summary>
-    public static ReductionReport Of(MountSetup setup, MountAxis axis, string file, string[] settings, ReductionResult result)
+    public static ReductionReport Of(MountSetup setup, MountAxis axis, string file, LaidOver laid, ReductionResult result)
     {
         AxisModel model = setup.Axis(axis);
         return new ReductionReport
         {
             Axis = axis,
             File = file,
-            Settings = settings,
+            Laid = laid,
             StageKey = model.Train.Stages.Count > 0 ? $"{axis.Key()}.stages.{model.Train.Stages[^1].Name}.ratio" : null,
             SlewRateRadiansPerSecond = model.Motion.SlewRateRadiansPerSecond,
             AccelerationRadiansPerSecondSquared = model.Motion.PeakAcceleration,

@@ -8,7 +8,8 @@ namespace AxisSim.Tests.EndToEnd.Promises;
 /// <param name="Text">Its page.</param>
 /// <param name="Document">Its JSON document; null for a command that writes none.</param>
 /// <param name="Html">Its report; empty for a command that writes none.</param>
-internal sealed record CommandRun(int Code, string Text, JsonElement? Document, string Html);
+/// <param name="Settings">Its settings files, by path.</param>
+internal sealed record CommandRun(int Code, string Text, JsonElement? Document, string Html, IReadOnlyDictionary<string, string> Settings);
 
 /// <summary>Commands on scenarios, each run once however many tests ask for what it prints.</summary>
 internal static class CommandRuns
@@ -31,11 +32,11 @@ internal static class CommandRuns
         DirectoryInfo folder = Directory.CreateTempSubdirectory("axissim-promises-");
         try
         {
-            bool files = args[0] is not ("balance" or "curve" or "check");
+            bool files = args[0] is not ("curve" or "check");
             (int code, string output, string error) = InProcess.Run(files ? [.. args, "--out", folder.FullName] : args);
             Assert.True(code is 0 or 3, $"{string.Join(' ', args)}\nexit code {code}\n{error}");
             string? json = Directory.GetFiles(folder.FullName, "*.json").SingleOrDefault(), html = Directory.GetFiles(folder.FullName, "*.html").SingleOrDefault();
-            return new CommandRun(code, output, json is null ? null : JsonDocument.Parse(File.ReadAllText(json)).RootElement.Clone(), html is null ? "" : File.ReadAllText(html));
+            return new CommandRun(code, output, json is null ? null : JsonDocument.Parse(File.ReadAllText(json)).RootElement.Clone(), html is null ? "" : File.ReadAllText(html), Directory.GetFiles(folder.FullName, "*.toml").ToDictionary(path => path, File.ReadAllText));
         }
         finally
         {

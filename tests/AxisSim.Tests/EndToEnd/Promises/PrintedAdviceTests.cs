@@ -1,3 +1,4 @@
+using AxisSim.Files.Scenarios;
 using System.Globalization;
 using System.Text.Json;
 using System.Text.RegularExpressions;
@@ -25,14 +26,14 @@ public sealed partial class PrintedAdviceTests
     {
         CommandRun run = CommandRuns.Of("simulate", name);
         MountAxis axis = MountAxis.Polar;
-        foreach (PrintedLine line in PrintedLine.Of(run.Text))
+        foreach (PrintedLine line in PrintedLine.Of(run))
         {
             axis = Axis(line.Beside) ?? Axis(line.Section) ?? axis;
             if (line.Section.StartsWith("Not given, and it decides", StringComparison.Ordinal))
             {
                 Match told = Otherwise().Match(line.Beside);
                 MountAxis decided = told.Groups[1].Value == "polar" ? MountAxis.Polar : MountAxis.Declination;
-                Assert.Equal(told.Groups[2].Value, Words(new TypedMount(name, line.Settings).End(decided).End));
+                Assert.Equal(told.Groups[2].Value, Words(new TypedMount(name, line.Laid).End(decided).End));
                 continue;
             }
 
@@ -41,7 +42,7 @@ public sealed partial class PrintedAdviceTests
         }
 
         // The report says what the screen says.
-        Assert.All(PrintedLine.Of(run.Text).SelectMany(line => line.Settings), setting => Assert.Contains(setting, CommandRuns.Of("report", name).Html.Replace("&quot;", "\"", StringComparison.Ordinal), StringComparison.Ordinal));
+        Assert.All(PrintedLine.Of(run).SelectMany(line => line.Settings), setting => Assert.Contains(setting, CommandRuns.Of("report", name).Html.Replace("&quot;", "\"", StringComparison.Ordinal), StringComparison.Ordinal));
     }
 
     [Theory]
@@ -54,9 +55,9 @@ public sealed partial class PrintedAdviceTests
             CommandRuns.Of("envelope", name, "--points", "2"), CommandRuns.Of("reduction", name, "--points", "2"),
             .. ScenarioTakesRamp(name) ? [CommandRuns.Of("map", name, map)] : Array.Empty<CommandRun>(),
         ];
-        foreach (PrintedLine line in runs.SelectMany(run => PrintedLine.Of(run.Text)))
+        foreach (PrintedLine line in runs.SelectMany(PrintedLine.Of))
         {
-            Assert.True(line.Promised.Count > 0, $"nothing is promised of {string.Join(' ', line.Settings)}: {line.Beside}");
+            Assert.True(line.Promised.Count > 0, $"nothing is promised of {string.Join(' ', line.Laid.FileNames.Concat(line.Settings))}: {line.Beside}");
             AssertHolds(name, line, line.Promised, 1.0);
         }
     }
@@ -71,17 +72,21 @@ public sealed partial class PrintedAdviceTests
         }
 
         CommandRun run = CommandRuns.Of("balance", name);
-        IReadOnlyList<PrintedLine> lines = PrintedLine.Of(run.Text);
+        IReadOnlyList<PrintedLine> lines = PrintedLine.Of(run);
         foreach (PrintedLine line in lines)
         {
-            var before = new TypedMount(name, []);
+            var before = new TypedMount(name, LaidOver.Nothing);
             MountAxis[] arriving = line.Promised.Count > 0 ? [.. line.Promised] : [.. before.Axes.Where(axis => before.End(axis).End == MoveEnd.Arrives)];
             AssertHolds(name, line, arriving, 1.0);
         }
 
         // What is said to remain does remain.
         Match remain = Remains().Match(Regex.Replace(run.Text, @"\s+", " "));
-        string[] all = [.. (lines.FirstOrDefault(line => line.Promised.Count > 0)?.Settings ?? lines.SelectMany(line => line.Settings)).SelectMany(setting => new[] { "--set", setting })];
+        string written = string.Concat(run.Settings.Values);
+        string path = Path.Combine(Directory.CreateTempSubdirectory("axissim-balanced-").FullName, "balanced.toml");
+        File.WriteAllText(path, written);
+        Assert.Equal(written.Length > 0, lines.Any(line => line.Promised.Count > 0));
+        string[] all = written.Length > 0 ? ["--settings", path] : [.. lines.SelectMany(line => line.Settings).SelectMany(setting => new[] { "--set", setting })];
         Assert.Contains($"by up to {remain.Groups[1].Value} about the polar axis and {remain.Groups[2].Value} about the declination axis", Regex.Replace(CommandRuns.Run(["balance", CommandRuns.PathOf(name), .. all]).Text, @"\s+", " ").Replace("BALANCED: about both axes within what a hand can set.", $"by up to {remain.Groups[1].Value} about the polar axis and {remain.Groups[2].Value} about the declination axis", StringComparison.Ordinal), StringComparison.Ordinal);
     }
 
@@ -90,7 +95,7 @@ public sealed partial class PrintedAdviceTests
     public void Compare(string name)
     {
         CommandRun run = CommandRuns.Of("compare", name, "--motors", FewMotors.Value);
-        foreach (PrintedLine line in PrintedLine.Of(run.Text))
+        foreach (PrintedLine line in PrintedLine.Of(run))
         {
             if (line.Command.Length == 0)
             {
@@ -100,7 +105,7 @@ public sealed partial class PrintedAdviceTests
             }
 
             AssertHolds(name, line, line.Promised, Usual);
-            var typed = new TypedMount(name, line.Settings);
+            var typed = new TypedMount(name, line.Laid);
             Match told = OnTarget().Match(Regex.Replace(run.Text, @"\s+", " "));
             double seconds = line.Promised.Max(axis => typed.End(axis).SlewSeconds + typed.End(axis).SettleSeconds);
             AssertTime(told.Groups[1].Value, seconds);
@@ -112,14 +117,14 @@ public sealed partial class PrintedAdviceTests
     public void Recommend(string name)
     {
         CommandRun run = CommandRuns.Of("recommend", name, "--coarse", "--samples", "1");
-        PrintedLine? line = PrintedLine.Of(run.Text).SingleOrDefault();
+        PrintedLine? line = PrintedLine.Of(run).SingleOrDefault();
         if (line is null)
         {
             return;
         }
 
         string page = Regex.Replace(run.Text, @"\s+", " ");
-        var typed = new TypedMount(name, line.Settings);
+        var typed = new TypedMount(name, line.Laid);
         Match[] says = [.. Says().Matches(page).Cast<Match>()];
         Assert.NotEmpty(says);
         MountAxis[] axes = [.. says.Select(one => one.Groups[1].Value == "polar" ? MountAxis.Polar : MountAxis.Declination)];
@@ -132,15 +137,17 @@ public sealed partial class PrintedAdviceTests
         }
 
         // And the command itself, to the letter.
-        CommandRun simulated = CommandRuns.Run(["simulate", CommandRuns.PathOf(name), .. line.Settings.SelectMany(setting => new[] { "--set", setting })]);
+        string kept = Path.Combine(Directory.CreateTempSubdirectory("axissim-recommended-").FullName, "recommended.toml");
+        File.WriteAllText(kept, run.Settings.Values.Single());
+        CommandRun simulated = CommandRuns.Run(["simulate", CommandRuns.PathOf(name), "--settings", kept]);
         Assert.All(axes, axis => Assert.Equal("arrives", Verdict(simulated, axis)));
         Assert.Equal(axes.Length == typed.Axes.Count ? 0 : simulated.Code, simulated.Code);
     }
 
     private static void AssertHolds(string name, PrintedLine line, IReadOnlyList<MountAxis> axes, double factor)
     {
-        var typed = new TypedMount(name, line.Settings);
-        string what = $"{name}: {string.Join(' ', line.Settings)}\n{line.Beside}";
+        var typed = new TypedMount(name, line.Laid);
+        string what = $"{name}: {string.Join(' ', line.Laid.FileNames.Concat(line.Settings))}\n{line.Beside}";
         foreach (MountAxis axis in axes)
         {
             Assert.True(typed.End(axis).End == MoveEnd.Arrives, $"{what}\n{axis}: {typed.End(axis).End}");
@@ -150,7 +157,7 @@ public sealed partial class PrintedAdviceTests
         // The other axis must not be the worse for it.
         foreach (MountAxis axis in typed.Axes.Except(axes).Where(axis => typed.End(axis).End != MoveEnd.Arrives))
         {
-            Assert.True(new TypedMount(name, []).End(axis).End != MoveEnd.Arrives, $"{what}\n{axis} fails with it alone");
+            Assert.True(new TypedMount(name, LaidOver.Nothing).End(axis).End != MoveEnd.Arrives, $"{what}\n{axis} fails with it alone");
         }
     }
 
@@ -179,7 +186,7 @@ public sealed partial class PrintedAdviceTests
         _ => "cannot be simulated",
     };
 
-    private static bool ScenarioTakesRamp(string name) => new TypedMount(name, []).Setup.Polar!.Motion.Ramp.Seconds is not null;
+    private static bool ScenarioTakesRamp(string name) => new TypedMount(name, LaidOver.Nothing).Setup.Polar!.Motion.Ramp.Seconds is not null;
 
     /// <summary>Four motors of the catalogue.</summary>
     private static readonly Lazy<string> FewMotors = new(() =>

@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using AxisSim.Core.Sky;
+using AxisSim.Files.Scenarios;
 
 namespace AxisSim.Tests.EndToEnd.Promises;
 
@@ -11,13 +12,19 @@ namespace AxisSim.Tests.EndToEnd.Promises;
 /// <param name="Beside">The words before it since the line before or the heading, in one line.</param>
 internal sealed partial record PrintedLine(string Command, string? Axis, IReadOnlyList<string> Settings, string Section, string Beside)
 {
+    // Longer ones do not fit the line of some shells, nor any eye.
+    private const int LongestLine = 500;
+
+    /// <summary>What the line lays over the scenario: its settings file, as it was written, and its settings.</summary>
+    public LaidOver Laid { get; private init; } = LaidOver.Of(Settings);
+
     /// <summary>All such lines of a page.</summary>
-    public static IReadOnlyList<PrintedLine> Of(string page)
+    public static IReadOnlyList<PrintedLine> Of(CommandRun run)
     {
         var lines = new List<PrintedLine>();
         string section = "", beside = "";
         bool gap = false;
-        foreach (string line in page.Split('\n'))
+        foreach (string line in run.Text.Split('\n'))
         {
             if (line.Length == 0)
             {
@@ -25,11 +32,14 @@ internal sealed partial record PrintedLine(string Command, string? Axis, IReadOn
                 continue;
             }
 
-            if (line.Contains("--set \"", StringComparison.Ordinal))
+            if (line.Contains("--set \"", StringComparison.Ordinal) || File().IsMatch(line))
             {
+                Assert.True(line.Length <= LongestLine, line);
                 string command = Whole().Match(line) is { Success: true } whole ? whole.Groups[1].Value : "";
                 string? axis = Only().Match(line) is { Success: true } only ? only.Groups[1].Value : null;
-                lines.Add(new PrintedLine(command, axis, [.. Setting().Matches(line).Select(match => match.Groups[1].Value)], section, beside));
+                string[] settings = [.. Setting().Matches(line).Select(match => match.Groups[1].Value)];
+                SettingsFile[] files = [.. File().Matches(line).Select(match => new SettingsFile(match.Groups[1].Value, run.Settings[match.Groups[1].Value]))];
+                lines.Add(new PrintedLine(command, axis, settings, section, beside) { Laid = new LaidOver(files, settings) });
                 beside = "";
             }
             else if (gap && !line.StartsWith(' '))
@@ -53,6 +63,9 @@ internal sealed partial record PrintedLine(string Command, string? Axis, IReadOn
 
     [GeneratedRegex(@"--set ""([^""]+)""")]
     private static partial Regex Setting();
+
+    [GeneratedRegex(@"--settings (\S+)")]
+    private static partial Regex File();
 
     [GeneratedRegex(@"^\s*axissim (\w+) ")]
     private static partial Regex Whole();

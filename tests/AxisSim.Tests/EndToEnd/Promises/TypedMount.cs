@@ -8,10 +8,9 @@ using AxisSim.Files.Scenarios;
 namespace AxisSim.Tests.EndToEnd.Promises;
 
 /// <summary>A scenario with settings laid over it as a command line would, and how its axes end.</summary>
-internal sealed class TypedMount(string name, IReadOnlyList<string> settings)
+internal sealed class TypedMount(string name, LaidOver laid)
 {
-
-    public MountSetup Setup { get; } = Read(name, settings);
+    public MountSetup Setup { get; } = Read(name, laid);
 
     public IReadOnlyList<MountAxis> Axes => AxisNames.Of(Setup);
 
@@ -23,9 +22,9 @@ internal sealed class TypedMount(string name, IReadOnlyList<string> settings)
 
     private static BatchResult Run(MountSetup setup, MountAxis axis, BatchDepth depth) => BatchStudy.Run([new BatchCase(setup, axis)], new BatchOptions { Depth = depth })[0];
 
-    private static MountSetup Read(string name, IReadOnlyList<string> settings)
+    private static MountSetup Read(string name, LaidOver laid)
     {
-        ScenarioResult result = ScenarioReader.ReadFile(CommandRuns.PathOf(name), settings);
+        ScenarioResult result = ScenarioReader.ReadFile(CommandRuns.PathOf(name), laid);
         Assert.True(result.Scenario is not null, string.Join('\n', result.Problems.Select(problem => problem.ToString())));
         return result.Scenario.Setup;
     }

@@ -73,7 +73,7 @@ public sealed class CandidateSetupTests
             made = EnvelopeStudy.With(made, Both[i], scenario.Setup.Axis(Both[i]).Motion.RampInUseSeconds, rates[i]);
         }
 
-        MountSetup read = Read(file, [.. CandidateSettings.Of(scenario.Setup, Result(made, motor, ratio, volts))!]).Setup;
+        MountSetup read = Read(file, [.. CandidateSettings.Of(scenario.Setup, Result(made, motor, ratio, volts), "").Select(one => one.Setting)]).Setup;
         foreach (MountAxis axis in Both)
         {
             AxisModel a = made.Axis(axis), b = read.Axis(axis);

@@ -4,6 +4,7 @@ using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
 using AxisSim.Files.Maps;
+using AxisSim.Files.Scenarios;
 using AxisSim.Tests.Unit.Files.Maps;
 
 namespace AxisSim.Tests.Unit.Core.Maps;
@@ -68,7 +69,7 @@ public sealed class MapStudyTests
     }
 
     private static ScenarioVariants Variants(string x, string y, int columns, int rows) =>
-        new(Stalls, "m.toml", Shorter, VariantTests.Range("--x", x, columns), VariantTests.Range("--y", y, rows));
+        new(Stalls, "m.toml", LaidOver.Of(Shorter), VariantTests.Range("--x", x, columns), VariantTests.Range("--y", y, rows));
 
     private static MapCells Run(string x, string y, int columns, int rows, MapMetric metric, bool full, params MountAxis[] axes)
     {

@@ -26,7 +26,7 @@ public sealed class VariantTests
         string other = path == "polar.axis.damping_ratio" ? "polar.axis.viscous=0.1..0.3 N*m*s/rad" : "polar.axis.damping_ratio=0.04..0.06";
         MapRange first = Range("--x", path + "=" + RangeOf(key), 5), second = Range("--y", other, 3);
         IReadOnlyList<string> partners = Partners(path, key);
-        var variants = new ScenarioVariants(text, "m.toml", partners, first, second);
+        var variants = new ScenarioVariants(text, "m.toml", LaidOver.Of(partners), first, second);
         Assert.Empty(variants.Problems());
 
         int valid = 0;
@@ -54,7 +54,7 @@ public sealed class VariantTests
     public void A_key_replaces_what_it_is_an_alternative_to_and_goes_on_to_the_axis_that_is_like_it()
     {
         MapRange first = Range("--x", "polar.motion.acceleration=1..3 deg/s^2", 3), second = Range("--y", "polar.worm.efficiency=0.3..0.5", 3);
-        var variants = new ScenarioVariants(Heavy, "m.toml", ["payload.tube.mass=11 kg"], first, second);
+        var variants = new ScenarioVariants(Heavy, "m.toml", LaidOver.Of(["payload.tube.mass=11 kg"]), first, second);
         MountSetup setup = variants.Setup(1, 2, out _)!;
         Assert.Null(setup.Polar!.Motion.Ramp.Seconds);
         Assert.Equal(2.0 * Math.PI / 180.0, setup.Polar.Motion.Ramp.RadiansPerSecondSquared);
@@ -66,7 +66,7 @@ public sealed class VariantTests
     public void Threads_do_not_disturb_each_other()
     {
         MapRange first = Range("--x", "polar.motion.slew_rate=1..5 deg/s", 21), second = Range("--y", "payload.tube.mass=log 5..20 kg", 21);
-        var variants = new ScenarioVariants(Heavy, "m.toml", [], first, second);
+        var variants = new ScenarioVariants(Heavy, "m.toml", LaidOver.Of([]), first, second);
         Parallel.For(0, 21 * 21, cell =>
         {
             MountSetup setup = variants.Setup(cell / 21, cell % 21, out _)!;

@@ -58,7 +58,7 @@ public sealed class ExtremeValueTests(ITestOutputHelper log)
 
     private static IEnumerable<string> Settings(string text)
     {
-        ScenarioDocument document = ScenarioReader.Lay(text, "mount.toml", []);
+        ScenarioDocument document = ScenarioReader.Lay(text, "mount.toml", LaidOver.Nothing);
         foreach (ScenarioKey key in ScenarioKeys.All.Where(key => key.Kind is KeyKind.Quantity or KeyKind.Number or KeyKind.WholeNumber or KeyKind.Ratio))
         {
             string? list = Array.Find(ScenarioKeys.Lists, list => key.Path.StartsWith(list + ".", StringComparison.Ordinal));
