@@ -11,7 +11,7 @@ internal static class CoreFloors
         ["Drives", "Sky"],
         ["Gearing", "Motors", "Payloads"],
         ["Mount"],
-        ["Motion"],
+        ["Controllers", "Motion"],
         ["Dynamics"],
         ["Stepping.Jobs"],
         ["Stepping.Lanes"],
