@@ -5,14 +5,11 @@ using AxisSim.Cli.Json;
 using AxisSim.Cli.Output;
 using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Balance;
-using AxisSim.Core.Questions;
-using AxisSim.Core.Studies;
 using AxisSim.Files.Scenarios;
-using AxisSim.Files.Tables;
 
 namespace AxisSim.Cli.Commands;
 
-/// <summary><c>axissim balance FILE</c>: imbalance over all poses, and where weights and payload should go.</summary>
+/// <summary><c>axissim balance FILE</c>: imbalance over all poses, how much it matters, and where weights and payload should go.</summary>
 internal static class BalanceCommand
 {
     /// <summary>The command.</summary>
@@ -20,14 +17,15 @@ internal static class BalanceCommand
     {
         Argument<string> file = SharedOptions.File();
         Option<string[]> set = SharedOptions.Set();
+        Option<string> folder = SharedOptions.Out("the picture (PNG, SVG) and the outcome (JSON)");
         Option<string> format = SharedOptions.Format();
-        var command = new Command("balance", "Imbalance about both axes over all poses, and where to put counterweight and payload") { file, set, format };
-        command.SetAction(parsed => Run(host, parsed.GetRequiredValue(file), parsed.GetValue(set) ?? [], parsed.GetValue(format)));
+        var command = new Command("balance", "Imbalance about both axes: how much, whether it matters, and where to put counterweight and payload") { file, set, folder, format };
+        command.SetAction(parsed => Run(host, parsed.GetRequiredValue(file), parsed.GetValue(set) ?? [], parsed.GetValue(folder), parsed.GetValue(format)));
         return command;
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static int Run(Host host, string file, string[] settings, string? format)
+    private static int Run(Host host, string file, string[] settings, string? outFolder, string? format)
     {
         var options = new OptionValues();
         bool json = options.Json(format);
@@ -45,22 +43,20 @@ internal static class BalanceCommand
             return ExitCodes.BadInput;
         }
 
-        BalanceReport report = BalanceStudy.Run(payload, scenario.LatitudeRadians);
-        BalanceTried tried = BalanceTrial.Of(scenario, payload, report, new QuestionOptions { Stop = host.Stop });
-        if (json)
+        OutputFolder? folder = OutputFolder.Open(outFolder, host, options.Problems);
+        ScenarioInput.Print(host, options.Problems);
+        if (options.Problems.Count > 0)
         {
-            host.Out.Write(OutcomeJson.ToText(
-                "balance",
-                ("program", ProgramVersion.Record),
-                ("scenario", new ScenarioEntry(scenario.Name, file, scenario.Sha256, settings, scenario.Notes)),
-                ("balance", report),
-                ("tried_as_typed", tried)));
-        }
-        else
-        {
-            BalancePresenter.Write(new Page(host.Out, host.Colour, host.Columns), payload, scenario.LatitudeRadians, report, tried);
+            return ExitCodes.BadInput;
         }
 
-        return ExitCodes.Good;
+        BalanceAnswer answer = BalanceWork.Of(scenario, payload, host.Stop);
+        var document = new BalanceDocument(answer, file, settings);
+        if (folder is not null)
+        {
+            BalanceFiles.Write(folder, answer, document);
+        }
+
+        return Answer.Give(host, folder, json, document.Text, page => BalancePresenter.Write(page, answer, host.Written));
     }
 }

@@ -1,5 +1,6 @@
 using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Balance;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Payloads;
 using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
@@ -22,13 +23,12 @@ internal static class BalanceTrial
         bool several = drafts.Count(step => step.Settings.Count > 0) > 1;
         ShiftStep[] steps = [.. drafts.Select(step => step.Settings.Count > 0 && Holding(scenario, step.Settings, options) is null ? step with { Settings = [] } : step)];
         TypedLine? together = several ? Holding(scenario, all, options) : null;
-        BalanceReport after = all.Length > 0 && scenario.With(all).Scenario is { Payload: { } typed } read ? BalanceStudy.Run(typed, read.LatitudeRadians, gridSteps: 1) : report;
-        bool asTyped = !ReferenceEquals(after, report);
+        MountSetup after = all.Length > 0 && scenario.With(all).Scenario is { } read ? read.Setup : scenario.Setup with { Load = MountLoadBuilder.FromBodies(report.Balanced, scenario.LatitudeRadians) };
         return new BalanceTried(
             steps,
             together,
-            asTyped ? after.Polar.NewtonMetres : report.RemainingPolarNewtonMetres,
-            asTyped ? after.Declination.NewtonMetres : report.RemainingDeclinationNewtonMetres,
+            BalanceReach.Of(after, scenario.LatitudeRadians, MountAxis.Polar).Worst.NewtonMetres,
+            BalanceReach.Of(after, scenario.LatitudeRadians, MountAxis.Declination).Worst.NewtonMetres,
             steps.Zip(drafts).Any(pair => pair.First.Settings.Count < pair.Second.Settings.Count) && together is null);
     }
 

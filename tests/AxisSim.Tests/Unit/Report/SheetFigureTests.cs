@@ -55,7 +55,7 @@ public sealed class SheetFigureTests
         Assert.Equal(first, again);
         string text = Encoding.Latin1.GetString(first);
         Assert.Equal(2, Regex.Count(text, @"/Type\s*/Page\b"));
-        Match[] boxes = [.. Regex.Matches(text, @"/MediaBox\s*\[0 0 ([0-9.]+) ([0-9.]+)\]")];
+        Match[] boxes = Regex.Matches(text, @"/MediaBox\s*\[0 0 ([0-9.]+) ([0-9.]+)\]").ToArray();
         Assert.Equal(2, boxes.Length);
         Assert.All(boxes, box =>
         {
