@@ -139,7 +139,7 @@ public static class TypedNumbers
     {
         const double Same = 1e-6;
         double off = Math.Abs(scale.Value(number) - wanted);
-        return off <= Same * Math.Max(Math.Abs(wanted), Math.Abs(scale.Unit * scale.Step)) ? TypedFit.Exact : safe ? TypedFit.SafeSide : TypedFit.OtherSide;
+        return double.IsFinite(off) && off <= Same * Math.Max(Math.Abs(wanted), Math.Abs(scale.Unit * scale.Step)) ? TypedFit.Exact : safe ? TypedFit.SafeSide : TypedFit.OtherSide;
     }
 
     private static AxisModel With(AxisModel model, ControllerQuantity quantity, double value)

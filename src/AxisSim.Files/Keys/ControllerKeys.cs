@@ -33,7 +33,7 @@ internal static class ControllerKeys
     [
         Text("controller.name", "my controller", "box on the pier", "What you call your controller. With settings in its own units the sheet of axissim report has the numbers to type, and what the move does with them."),
         Text($"{List}.<name>.name", null, "ramp", "What the controller calls the setting: letters, digits, - and _."),
-        Choice($"{List}.<name>.sets", null, "What it sets. tracking_share and holding_share are shares of the slew current; give the ramp in one of its three ways.", [.. Quantities.Select(one => one.Word)]),
+        Choice($"{List}.<name>.sets", null, "What it sets. tracking_share and holding_share are shares of the slew current; give the ramp in one of its three ways.", [.. Quantities.Select(one => one.Word)]) with { Example = "\"ramp_time\"" },
         Choice($"{List}.<name>.axis", "both", "Which axis it is for.", "both", "polar", "declination"),
         Unit($"{List}.<name>.unit", "\"0.25 s\"", "What one counts, with a unit that fits sets: \"0.25 s\" when 4 stands for 1 s. Rates also in steps/s and pulses/s, accelerations in steps/s^2 and pulses/s^2. Below zero where greater numbers mean less.") with { Required = true },
         Unit($"{List}.<name>.zero", "\"0.5 s\"", "What the number 0 stands for.") with { DefaultInWords = "nothing" },

@@ -33,7 +33,7 @@ internal static class ControllerBinding
         (_, ControllerQuantity quantity, Dimension dimension) = Sets(values, item)!.Value;
         string unit = values.Text($"{path}.unit").Trim().Replace('\u2212', '-'), zero = values.Given($"{path}.zero")?.Text.Trim() ?? "";
         return new ControllerScale(
-            item,
+            values.Text($"{path}.name"),
             quantity,
             Si(unit, dimension, quantity, model),
             double.Parse(unit.AsSpan(0, NumberText.Length(unit)), NumberStyles.Float, CultureInfo.InvariantCulture),

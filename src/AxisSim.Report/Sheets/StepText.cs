@@ -31,7 +31,7 @@ internal static class StepText
             [
                 Row(input, "Supply current, drives on less off, motor holding", "A", axis => Say.Number(PowerOnStudy.SupplyAmperes(axis.Model, axis.Model.Drive.HoldingCurrentAmperes, ambient), 2)),
             ],
-            "a motor turns by itself, smells or is too hot to touch; the difference is far off (rms and peak mixed up: twice or half of it; a drive's bridge may add 15 %); the voltage sinks.");
+            "a motor turns by itself, smells or is too hot to touch; the difference is far off (rms and peak mixed up: twice or half of it; a drive's bridge may add a fifth); the voltage sinks.");
     }
 
     private static SheetStep MotorTurn(SheetInput input) => new(
