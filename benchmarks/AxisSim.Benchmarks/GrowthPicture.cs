@@ -4,6 +4,8 @@ using AxisSim.Core.Batches;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
 using AxisSim.Plots;
+using AxisSim.Plots.Drawing;
+using AxisSim.Plots.Pictures;
 using AxisSim.Tests.Assemblies;
 
 namespace AxisSim.Benchmarks;

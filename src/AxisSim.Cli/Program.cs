@@ -46,7 +46,7 @@ internal static class Program
     {
         try
         {
-            int code = CommandLine.Invoke(args, host);
+            int code = CommandTree.Invoke(args, host);
             host.Out.Flush();
             return code;
         }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using AxisSim.Plots.Balance;
 using AxisSim.Plots.Drawing;
+using AxisSim.Plots.Pictures;
 
 namespace AxisSim.Plots;
 

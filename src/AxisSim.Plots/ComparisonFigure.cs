@@ -2,13 +2,9 @@ using System.Globalization;
 using AxisSim.Core.Comparisons;
 using AxisSim.Plots.Comparisons;
 using AxisSim.Plots.Drawing;
+using AxisSim.Plots.Pictures;
 
 namespace AxisSim.Plots;
-
-/// <summary>One candidate of a comparison, ready to be drawn.</summary>
-/// <param name="Label">What it is, with its setting.</param>
-/// <param name="Curve">Its torque against the rate of the axis.</param>
-public sealed record ComparisonCurve(string Label, CandidateCurve Curve);
 
 /// <summary>Torque that candidates can give against the rate of the axis, with what the move needs of the first of them.</summary>
 public static class ComparisonFigure

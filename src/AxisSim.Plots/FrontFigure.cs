@@ -1,6 +1,7 @@
 using System.Globalization;
 using AxisSim.Plots.Drawing;
 using AxisSim.Plots.Fronts;
+using AxisSim.Plots.Pictures;
 
 namespace AxisSim.Plots;
 

@@ -1,5 +1,6 @@
 using AxisSim.Plots.Drawing;
 using AxisSim.Plots.Maps;
+using AxisSim.Plots.Pictures;
 
 namespace AxisSim.Plots;
 

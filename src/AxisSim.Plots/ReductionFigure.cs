@@ -1,6 +1,7 @@
 using System.Globalization;
 using AxisSim.Core.Reductions;
 using AxisSim.Plots.Drawing;
+using AxisSim.Plots.Pictures;
 using AxisSim.Plots.Reductions;
 
 namespace AxisSim.Plots;

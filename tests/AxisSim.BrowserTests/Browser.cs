@@ -1,4 +1,5 @@
 using AxisSim.Cli;
+using AxisSim.Cli.Hosting;
 using AxisSim.Tests;
 using Microsoft.Playwright;
 

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using AxisSim.Cli.Text;
 using AxisSim.Files.Keys;
 
 namespace AxisSim.Cli.Input;

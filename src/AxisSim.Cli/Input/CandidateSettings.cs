@@ -1,5 +1,4 @@
 using System.Globalization;
-using AxisSim.Cli.Text;
 using AxisSim.Core.Comparisons;
 using AxisSim.Core.Drives;
 using AxisSim.Core.Gearing;

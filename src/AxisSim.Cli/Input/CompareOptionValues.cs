@@ -1,5 +1,4 @@
 using System.Globalization;
-using AxisSim.Cli.Text;
 using AxisSim.Core.Comparisons;
 using AxisSim.Files.Motors;
 using AxisSim.Files.Scenarios;

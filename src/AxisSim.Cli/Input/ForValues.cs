@@ -1,4 +1,3 @@
-using AxisSim.Cli.Text;
 using AxisSim.Files.Keys;
 using AxisSim.Files.Scenarios;
 using AxisSim.Files.Units;

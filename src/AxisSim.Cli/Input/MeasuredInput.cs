@@ -1,4 +1,3 @@
-using AxisSim.Cli.Text;
 using AxisSim.Core.Comparisons;
 using AxisSim.Files.Keys;
 using AxisSim.Files.Motors;

@@ -1,5 +1,4 @@
 using System.Globalization;
-using AxisSim.Cli.Text;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Stepping;

@@ -1,5 +1,4 @@
 using System.Globalization;
-using AxisSim.Cli.Text;
 using AxisSim.Files.Scenarios;
 using AxisSim.Files.Units;
 

@@ -1,4 +1,3 @@
-using AxisSim.Cli.Text;
 using AxisSim.Core.Envelopes;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Questions;

@@ -7,7 +7,7 @@ using AxisSim.Files.Tables;
 namespace AxisSim.Cli.Json;
 
 /// <summary>The recommendation of one axis as a record for programs.</summary>
-internal sealed record AxisAdviceEntry(string Verdict, AxisSettings FileSettings, BatchResult? OwnMove, double StepSeconds, IReadOnlyList<string> Warnings, AxisRecommendation Answer);
+internal sealed record RecommendedAxisEntry(string Verdict, AxisSettings FileSettings, BatchResult? OwnMove, double StepSeconds, IReadOnlyList<string> Warnings, AxisRecommendation Answer);
 
 /// <summary>The JSON document of a recommendation.</summary>
 internal sealed class RecommendDocument(RecommendReport report, Scenario scenario)
@@ -34,6 +34,6 @@ internal sealed class RecommendDocument(RecommendReport report, Scenario scenari
         ("axes", report.Axes.Select(Entry).ToArray()),
     ];
 
-    private AxisAdviceEntry Entry(AxisAdvice advice) => new(
+    private RecommendedAxisEntry Entry(RecommendedAxis advice) => new(
         RecommendVerdict.Of(report, advice), advice.Now, advice.Run, advice.StepSeconds, advice.Answer.Chosen is null ? [] : WarningText.Of(advice), advice.Answer);
 }

@@ -5,6 +5,7 @@ using AxisSim.Core.Payloads;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
 using AxisSim.Plots;
+using AxisSim.Plots.Pictures;
 
 namespace AxisSim.Cli.Output;
 

@@ -6,6 +6,8 @@ using AxisSim.Core.Comparisons;
 using AxisSim.Core.Sky;
 using AxisSim.Files.Tables;
 using AxisSim.Plots;
+using AxisSim.Plots.Drawing;
+using AxisSim.Plots.Pictures;
 
 namespace AxisSim.Cli.Output;
 

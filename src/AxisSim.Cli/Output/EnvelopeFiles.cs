@@ -4,6 +4,7 @@ using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Envelopes;
 using AxisSim.Files.Tables;
 using AxisSim.Plots;
+using AxisSim.Plots.Pictures;
 
 namespace AxisSim.Cli.Output;
 

@@ -1,6 +1,6 @@
 using AxisSim.Cli.Text.Maps;
 using AxisSim.Core.Maps;
-using AxisSim.Plots;
+using AxisSim.Plots.Pictures;
 
 namespace AxisSim.Cli.Output;
 

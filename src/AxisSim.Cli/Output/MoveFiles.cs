@@ -6,6 +6,7 @@ using AxisSim.Core.Outcomes;
 using AxisSim.Core.Studies;
 using AxisSim.Files.Tables;
 using AxisSim.Plots;
+using AxisSim.Plots.Drawing;
 
 namespace AxisSim.Cli.Output;
 

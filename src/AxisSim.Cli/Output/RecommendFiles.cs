@@ -7,6 +7,7 @@ using AxisSim.Cli.Text.Recommend;
 using AxisSim.Core.Recommendations;
 using AxisSim.Files.Tables;
 using AxisSim.Plots;
+using AxisSim.Plots.Pictures;
 
 namespace AxisSim.Cli.Output;
 
@@ -22,7 +23,7 @@ internal static class RecommendFiles
     {
         folder.Remove(Outcome);
         folder.Remove(Settings);
-        foreach (AxisAdvice advice in report.Axes.Where(advice => advice.Answer.Front.Count > 0))
+        foreach (RecommendedAxis advice in report.Axes.Where(advice => advice.Answer.Front.Count > 0))
         {
             string axis = advice.Answer.Axis.Key();
             folder.Write($"{axis}-recommend.csv", stream => FrontCsv.Write(stream, advice.Answer.Front, advice.Answer.Chosen));
@@ -38,7 +39,7 @@ internal static class RecommendFiles
         folder.Write(Outcome, document.Write);
     }
 
-    private static FrontPicture Picture(RecommendReport report, AxisAdvice advice) => new()
+    private static FrontPicture Picture(RecommendReport report, RecommendedAxis advice) => new()
     {
         Title = $"{report.Name}: trade-off of the {advice.Answer.Axis.Words()}",
         Sentence = RecommendVerdict.Of(report, advice),

@@ -51,17 +51,17 @@ internal sealed class RecommendWork(Scenario scenario, string file, string[] set
     private static IEnumerable<(MountAxis Axis, string[] Settings)[]> Sets((MountAxis Axis, string[] Settings)[] chosen) =>
         chosen.Length == 0 ? [] : chosen.Length == 1 ? [chosen] : [chosen, .. chosen.Select(one => new[] { one })];
 
-    private AxisAdvice Advice(AxisRecommendation answer, MountSetup? again, double step)
+    private RecommendedAxis Advice(AxisRecommendation answer, MountSetup? again, double step)
     {
         AxisSettings now = AxisSettings.Of(scenario.Setup, answer.Axis);
         AxisModel model = scenario.Setup.Axis(answer.Axis);
         if (again is null)
         {
-            return new AxisAdvice(answer, now, model, null, step, step);
+            return new RecommendedAxis(answer, now, model, null, step, step);
         }
 
         StepChoice choice = MoveStudy.Step(again, answer.Axis, step);
         BatchResult run = BatchStudy.Run([new BatchCase(again, answer.Axis)], new BatchOptions { Depth = BatchDepth.Settling, StepSeconds = step })[0];
-        return new AxisAdvice(answer, now, model, run, step, choice.StepSeconds);
+        return new RecommendedAxis(answer, now, model, run, step, choice.StepSeconds);
     }
 }

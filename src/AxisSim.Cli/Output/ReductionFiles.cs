@@ -4,6 +4,7 @@ using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Reductions;
 using AxisSim.Files.Tables;
 using AxisSim.Plots;
+using AxisSim.Plots.Pictures;
 
 namespace AxisSim.Cli.Output;
 

@@ -6,6 +6,7 @@ using AxisSim.Cli.Text.Moves;
 using AxisSim.Core.Studies;
 using AxisSim.Files.Scenarios;
 using AxisSim.Plots;
+using AxisSim.Plots.Drawing;
 using AxisSim.Report.Pages;
 using AxisSim.Report.Sheets;
 

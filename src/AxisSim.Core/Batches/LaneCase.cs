@@ -43,7 +43,7 @@ internal sealed class LaneCase
 
     public LaneState Start => _ready.Start;
 
-    /// <summary>Equal for cases that get the same commands, sky and plan.</summary>
+    /// <summary>Equal for cases that get the same commands, disturbances and plan.</summary>
     public TeamKey Key { get; }
 
     public double SlewSeconds => _ready.Plan.SlewSeconds;
@@ -83,7 +83,7 @@ internal sealed class LaneCase
 
     public LaneCommands Commands() => _ready.Commands();
 
-    public LaneSkies Skies() => _ready.Skies();
+    public LaneDisturbances Disturbances() => _ready.Disturbances();
 
     private IEnumerable<double> Numbers(AxisModel model)
     {

@@ -20,15 +20,15 @@ internal sealed class LaneTeam
 
     // Where all share them; else each lane has its own.
     private readonly LaneCommands? _sharedCommands;
-    private readonly LaneSkies? _sharedSkies;
+    private readonly LaneDisturbances? _sharedDisturbances;
     private readonly OwnCommands? _ownCommands;
-    private readonly OwnSkies? _ownSkies;
+    private readonly OwnDisturbances? _ownDisturbances;
     private readonly LaneJob _job;
     private readonly double _step;
     private readonly LaneSign[] _signs;
     private readonly LaneStepKind[] _kinds;
     private readonly LaneCommand[] _block = new LaneCommand[Steps];
-    private readonly LaneParts[] _parts = new LaneParts[Steps];
+    private readonly LaneSplitDecays[] _decays = new LaneSplitDecays[Steps];
     private readonly double _soonest;
 
     // Of the first case, for what all have in common.
@@ -46,8 +46,8 @@ internal sealed class LaneTeam
     {
         LaneCase first = cases[0];
         (_engine, _decided, _cases, _lanes, _step) = (engine, decided, [.. cases], cases.Count, first.Choice.StepSeconds);
-        bool ownParts = !shared || first.Terms.Heat || cases.Any(c => !SameCircuit(c.Parameters, first.Parameters));
-        _job = new LaneJob(first.Features, first.Terms, _step, shared, ownParts);
+        bool ownDecays = !shared || first.Terms.Heat || cases.Any(c => !SameCircuit(c.Parameters, first.Parameters));
+        _job = new LaneJob(first.Features, first.Terms, _step, shared, ownDecays);
         _signs = new LaneSign[Vectors];
         _kinds = new LaneStepKind[Steps * (shared ? 1 : Vectors)];
         for (int i = 0; i < _lanes; i++)
@@ -58,11 +58,11 @@ internal sealed class LaneTeam
         (_firstParameters, _firstState) = (first.Parameters, first.Start);
         if (shared)
         {
-            (_sharedCommands, _sharedSkies) = (first.Commands(), first.Skies());
+            (_sharedCommands, _sharedDisturbances) = (first.Commands(), first.Disturbances());
         }
         else
         {
-            (_ownCommands, _ownSkies) = (new OwnCommands(engine, _cases), new OwnSkies(engine, _cases, first.Terms));
+            (_ownCommands, _ownDisturbances) = (new OwnCommands(engine, _cases), new OwnDisturbances(engine, _cases, first.Terms));
         }
 
         FillUp();
@@ -101,22 +101,22 @@ internal sealed class LaneTeam
         if (_sharedCommands is not { } commands)
         {
             _ownCommands!.Give(firstStep, _lanes, _kinds);
-            _ownSkies!.Give(start, end, _lanes);
+            _ownDisturbances!.Give(start, end, _lanes);
             return;
         }
 
         commands.Fill(_block, _kinds);
-        for (int k = 0; !_job.OwnParts && k < Steps; k++)
+        for (int k = 0; !_job.OwnDecays && k < Steps; k++)
         {
             if (_kinds[k].Split)
             {
-                LaneBlock.Parts(_block[k].Split, ref _parts[k], ref _firstState, ref _firstParameters);
+                LaneBlock.SplitDecays(_block[k].Split, ref _decays[k], ref _firstState, ref _firstParameters);
             }
         }
 
-        _engine.Commands(_block, _parts, _kinds, !_job.OwnParts);
+        _engine.Commands(_block, _decays, _kinds, !_job.OwnDecays);
         _engine.End(commands.PlanFullSteps);
-        _engine.Sky(_sharedSkies!.Between(_job.Terms, start, end));
+        _engine.Disturbance(_sharedDisturbances!.Between(_job.Terms, start, end));
     }
 
     /// <summary>Whether nothing changes any more for any lane.</summary>
@@ -129,12 +129,12 @@ internal sealed class LaneTeam
 
         if (_sharedCommands is { } commands)
         {
-            return commands.IsConstant(seconds) && _sharedSkies!.IsSteady(seconds);
+            return commands.IsConstant(seconds) && _sharedDisturbances!.IsSteady(seconds);
         }
 
         for (int lane = 0; lane < _lanes; lane++)
         {
-            if (!_ownCommands!.IsConstant(lane, seconds) || !_ownSkies!.IsSteady(lane, seconds))
+            if (!_ownCommands!.IsConstant(lane, seconds) || !_ownDisturbances!.IsSteady(lane, seconds))
             {
                 return false;
             }
@@ -190,7 +190,7 @@ internal sealed class LaneTeam
         _record?.Copy(_lanes, lane);
         _cases[lane] = _cases[_lanes];
         _ownCommands?.Copy(_lanes, lane);
-        _ownSkies?.Copy(_lanes, lane);
+        _ownDisturbances?.Copy(_lanes, lane);
     }
 
     /// <summary>How a lane that asks for attention has failed; null when it goes on.</summary>
@@ -199,7 +199,7 @@ internal sealed class LaneTeam
         LaneState s = _engine.State(lane);
         double plan = _ownCommands?.PlanFullSteps(lane, steps) ?? _sharedCommands!.PlanFullSteps;
         double lag = s.Rotor - (0.5 * s.RotorSpeed) - plan;
-        return !LaneRows.IsFinite(s) ? BatchEnd.Broken
+        return !LaneSetup.IsFinite(s) ? BatchEnd.Broken
             : s.Slip != 0.0 ? BatchEnd.ClutchSlips
             : Math.Abs(lag) > MoveRun.LostFullSteps ? BatchEnd.Stalls
             : null;

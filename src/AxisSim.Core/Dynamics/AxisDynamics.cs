@@ -101,7 +101,7 @@ internal struct AxisDynamics<TMotor, TLoad>
         MeshTorque = mesh;
         double load = mesh * geared;
 
-        // The flanks rub with the force between them, which the slope of the periodic error does not change.
+        // Friction of the flanks follows the force between them, which the slope of the periodic error does not change.
         double meshAtWorm = mesh * _inverseWormRatio;
 
         // Kick of the rotor, and of the worm shaft where the stages are elastic.

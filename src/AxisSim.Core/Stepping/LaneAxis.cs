@@ -25,10 +25,10 @@ internal sealed class LaneAxis
         ShaftPlan = plan.For(axis, setup.Move, model.Train.TotalRatio);
         Mechanics = AxisAssembly.Parameters(setup, axis);
         Choice = asAsked ? new StepChoice(stepSeconds, null) : StepChoice.For(stepSeconds, model, Mechanics, ShaftPlan);
-        Features = LaneRows.Features(setup, axis, Mechanics);
-        Terms = LaneRows.Terms(setup, axis);
-        Parameters = LaneRows.Parameters(setup, axis, Mechanics, Choice.StepSeconds);
-        Start = LaneRows.Start(setup, axis, plan, ShaftPlan, Mechanics, Parameters);
+        Features = LaneSetup.Features(setup, axis, Mechanics);
+        Terms = LaneSetup.Terms(setup, axis);
+        Parameters = LaneSetup.Parameters(setup, axis, Mechanics, Choice.StepSeconds);
+        Start = LaneSetup.Start(setup, axis, plan, ShaftPlan, Mechanics, Parameters);
     }
 
     public MovePlan Plan { get; }
@@ -52,6 +52,6 @@ internal sealed class LaneAxis
     /// <summary>The drive's commands from the start on.</summary>
     public LaneCommands Commands() => new(_setup.Axis(_axis), ShaftPlan, _setup.Disturbances.SyncProbe, Choice.StepSeconds);
 
-    /// <summary>The sky from the start on.</summary>
-    public LaneSkies Skies() => new(_setup, _axis, Plan);
+    /// <summary>The disturbances from the start on.</summary>
+    public LaneDisturbances Disturbances() => new(_setup, _axis, Plan);
 }

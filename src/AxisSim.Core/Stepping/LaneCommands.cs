@@ -49,7 +49,7 @@ internal sealed class LaneCommands
     private LaneCommands(AxisModel model, MotorPlan plan, double stepSeconds, double fallSeconds, SyncProbe probe, DriveEvent[] events)
     {
         _plan = plan;
-        _stepsPerRadian = LaneRows.StepsPerRadian(model.Motor);
+        _stepsPerRadian = LaneSetup.StepsPerRadian(model.Motor);
         _step = stepSeconds;
         _fall = fallSeconds;
         _probe = probe;
@@ -149,7 +149,7 @@ internal sealed class LaneCommands
         LaneLevels levels = p.Levels;
         return new LanePlan
         {
-            Piece = LaneRows.Piece(_plan.Piece(_cursor)),
+            Piece = LaneSetup.Piece(_plan.Piece(_cursor)),
             StepsPerRadian = _stepsPerRadian,
             Teeth = _teeth,
             FullStepping = FullStepping ? 1.0 : 0.0,

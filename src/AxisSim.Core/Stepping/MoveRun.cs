@@ -34,9 +34,9 @@ internal sealed class MoveRun
     private readonly MoveLoad _load;
     private readonly LaneFeatures _features;
     private readonly LaneTerms _terms;
-    private LaneSkies _skies;
+    private LaneDisturbances _disturbances;
     private readonly LaneCommand[] _block = new LaneCommand[BlockSteps];
-    private readonly LaneParts[] _parts = new LaneParts[BlockSteps];
+    private readonly LaneSplitDecays[] _decays = new LaneSplitDecays[BlockSteps];
     private readonly LaneStepKind[] _kinds = new LaneStepKind[BlockSteps];
     private LaneCommands _commands;
     private LaneParameters _p;
@@ -56,7 +56,7 @@ internal sealed class MoveRun
         _load = new MoveLoad(setup, axis, plan);
         _features = ready.Features;
         _terms = ready.Terms;
-        _skies = ready.Skies();
+        _disturbances = ready.Disturbances();
         _commands = ready.Commands();
         _p = ready.Parameters;
         _radiansPerStep = 1.0 / _p.StepsPerRadian;
@@ -168,7 +168,7 @@ internal sealed class MoveRun
     {
         var twin = (MoveRun)MemberwiseClone();
         twin._commands = _commands.Copy();
-        twin._skies = _skies.Copy();
+        twin._disturbances = _disturbances.Copy();
         twin._commands.IgnoreEvents();
         return twin;
     }
@@ -184,7 +184,7 @@ internal sealed class MoveRun
         {
             LaneState before = _state;
             Block(ref observer);
-            if (!LaneRows.IsFinite(_state))
+            if (!LaneSetup.IsFinite(_state))
             {
                 FindNonFinite(before);
                 return false;
@@ -204,15 +204,15 @@ internal sealed class MoveRun
         where TObserver : struct, IStepObserver
     {
         _blockStart = TimeSeconds;
-        LaneSky sky = Sky();
-        LaneBlock.Begin(ref _state, ref _p, ref sky, _terms, _shaft);
+        LaneDisturbance disturbance = Disturbance();
+        LaneBlock.Begin(ref _state, ref _p, ref disturbance, _terms, _shaft);
         if (TObserver.Wants)
         {
             // The commands seen are those of the step just taken.
             for (int k = 0; k < BlockSteps; k++)
             {
                 _kinds[k] = _commands.Next(ref _block[k]);
-                Parts(k);
+                SplitDecays(k);
                 Step(_features with { Power = true }, k, k + 1);
                 _stepsOfBlock = k + 1;
                 observer.See(_commands.Last, this);
@@ -223,7 +223,7 @@ internal sealed class MoveRun
             _commands.Fill(_block, _kinds);
             for (int k = 0; k < BlockSteps; k++)
             {
-                Parts(k);
+                SplitDecays(k);
             }
 
             Step(_features, 0, BlockSteps);
@@ -231,7 +231,7 @@ internal sealed class MoveRun
 
         if (_terms.Heat)
         {
-            LaneBlock.Warm(ref _state, ref _p, sky.Slewing);
+            LaneBlock.Warm(ref _state, ref _p, disturbance.Slewing);
         }
     }
 
@@ -239,38 +239,38 @@ internal sealed class MoveRun
 
     private double ShaftRadians => _state.Shaft - (0.5 * _state.ShaftSpeed);
 
-    /// <summary>Sky of the block that begins some steps from now.</summary>
+    /// <summary>Disturbances of the block that begins some steps from now.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private LaneSky Sky(int fromNow = 0)
+    private LaneDisturbance Disturbance(int fromNow = 0)
     {
         long first = _commands.Index + fromNow;
-        return _skies.Between(_terms, first * _step, (first + BlockSteps) * _step);
+        return _disturbances.Between(_terms, first * _step, (first + BlockSteps) * _step);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private void Parts(int k)
+    private void SplitDecays(int k)
     {
         if (_kinds[k].Split)
         {
-            LaneBlock.Parts(_block[k].Split, ref _parts[k], ref _state, ref _p);
+            LaneBlock.SplitDecays(_block[k].Split, ref _decays[k], ref _state, ref _p);
         }
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private void Step(in LaneFeatures features, int first, int end) =>
-        LaneDispatch.Run(features, ref _state, ref _p, ref _block[0], ref _kinds[0], 0, ref _parts[0], 0, 1, first, end);
+        LaneDispatch.Run(features, ref _state, ref _p, ref _block[0], ref _kinds[0], 0, ref _decays[0], 0, 1, first, end);
 
     /// <summary>Repeats the block that failed step by step, to name the first quantity that is not finite.</summary>
     private void FindNonFinite(in LaneState before)
     {
         _state = before;
-        LaneSky sky = Sky(-BlockSteps);
-        LaneBlock.Begin(ref _state, ref _p, ref sky, _terms, _shaft);
+        LaneDisturbance disturbance = Disturbance(-BlockSteps);
+        LaneBlock.Begin(ref _state, ref _p, ref disturbance, _terms, _shaft);
         AxisState good = State;
         for (int k = 0; k < BlockSteps; k++)
         {
             Step(_features, k, k + 1);
-            if (!LaneRows.IsFinite(_state))
+            if (!LaneSetup.IsFinite(_state))
             {
                 Failure = new NonFinite(State.FirstNotFinite() ?? "phase current, bus voltage or winding temperature", _blockStart + ((k + 1) * _step), good);
                 return;

@@ -177,7 +177,7 @@ internal sealed class NeedRun
         }
 
         double push = mesh - bond + ((1.0 - _share) * outside) - ((_p.AxisViscous + ((1.0 - _share) * growth)) * s.AxisRate);
-        s.AxisRate = Rubbed(s.AxisRate, push, step / ((1.0 - _share) * inertia));
+        s.AxisRate = AfterFriction(s.AxisRate, push, step / ((1.0 - _share) * inertia));
         s.Axis = axis + (0.5 * step * (s.AxisRate - after));
         s.Payload = _p.PayloadInertia > 0.0 ? payload + (0.5 * step * (s.PayloadRate - after)) : s.Axis;
 
@@ -189,7 +189,7 @@ internal sealed class NeedRun
     }
 
     /// <summary>Rate after a kick with dry friction, which can stop a motion but not reverse it.</summary>
-    private double Rubbed(double rate, double push, double perTorque)
+    private double AfterFriction(double rate, double push, double perTorque)
     {
         if (rate == 0.0)
         {

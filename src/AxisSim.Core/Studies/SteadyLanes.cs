@@ -88,7 +88,7 @@ internal sealed class SteadyLanes
         StepChoice choice = StepChoice.For(StepChoice.DefaultSeconds, asked, _p, SteadyPlan(speed));
         Workable = choice.Workable;
         _step = choice.StepSeconds;
-        _row = LaneRows.Parameters(bare, axis, _p, _step);
+        _row = LaneSetup.Parameters(bare, axis, _p, _step);
         _features = new LaneFeatures(_p.ShaftInertia > 0.0, _p.PayloadInertia > 0.0, _model.Drive.SupplyResistanceOhms > 0.0, Pose: false);
         _loss = AxisAssembly.TotalLoss(_model.Train, setup.Disturbances.ColdGreaseFactor);
         _ambient = setup.Disturbances.AmbientCelsius;

@@ -27,7 +27,7 @@ internal sealed class SteadyTeam
     private readonly LaneSign[] _signs;
     private readonly LaneCommand[] _block = new LaneCommand[Steps];
     private readonly LaneStepKind[] _kinds = new LaneStepKind[Steps];
-    private readonly LaneParts[] _parts = new LaneParts[Steps];
+    private readonly LaneSplitDecays[] _parts = new LaneSplitDecays[Steps];
 
     // Of any lane: the electrical circuit is that of all.
     private LaneParameters _circuit;
@@ -74,7 +74,7 @@ internal sealed class SteadyTeam
     public void Run(double untilSeconds)
     {
         FillUp();
-        var job = new LaneJob(_features, default, _step, Shared: true, OwnParts: false);
+        var job = new LaneJob(_features, default, _step, Shared: true, OwnDecays: false);
         while (_lanes > 0 && _commands.Index * _step < untilSeconds)
         {
             _commands.Fill(_block, _kinds);
@@ -82,11 +82,11 @@ internal sealed class SteadyTeam
             {
                 if (_kinds[k].Split)
                 {
-                    LaneBlock.Parts(_block[k].Split, ref _parts[k], ref _winding, ref _circuit);
+                    LaneBlock.SplitDecays(_block[k].Split, ref _parts[k], ref _winding, ref _circuit);
                 }
             }
 
-            _engine.Commands(_block, _parts, _kinds, withParts: true);
+            _engine.Commands(_block, _parts, _kinds, withDecays: true);
             _engine.End(_commands.PlanFullSteps);
             _engine.Block(Vectors, _kinds, job, _signs, []);
             if (_signs.AsSpan(0, Vectors).Contains(LaneSign.Attention))
@@ -107,7 +107,7 @@ internal sealed class SteadyTeam
             }
 
             LaneState s = _engine.State(lane);
-            if (LaneRows.IsFinite(s) && Math.Abs(s.Rotor - (0.5 * s.RotorSpeed) - _commands.PlanFullSteps) <= MoveRun.LostFullSteps)
+            if (LaneSetup.IsFinite(s) && Math.Abs(s.Rotor - (0.5 * s.RotorSpeed) - _commands.PlanFullSteps) <= MoveRun.LostFullSteps)
             {
                 continue;
             }

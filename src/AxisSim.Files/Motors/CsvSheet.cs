@@ -4,23 +4,23 @@ using AxisSim.Files.Scenarios;
 namespace AxisSim.Files.Motors;
 
 /// <summary>A row of a table with the line at which it stands.</summary>
-internal sealed record SheetRow(int Line, string[] Fields);
+internal sealed record CsvRow(int Line, string[] Fields);
 
 /// <summary>A table of comma-separated values: lines that begin with # are comments, the first other line names the columns.</summary>
 internal sealed class CsvSheet
 {
     private static readonly CsvReaderOptions Options = CsvReaderOptions.Default with { HasHeader = false, Separator = ',', CommentPrefix = '#', TrackLineNumbers = true };
 
-    private CsvSheet(string file, SheetRow header, IReadOnlyList<SheetRow> rows) => (File, Header, Rows) = (file, header, rows);
+    private CsvSheet(string file, CsvRow header, IReadOnlyList<CsvRow> rows) => (File, Header, Rows) = (file, header, rows);
 
     /// <summary>File as the user gave it.</summary>
     public string File { get; }
 
     /// <summary>Names of the columns.</summary>
-    public SheetRow Header { get; }
+    public CsvRow Header { get; }
 
     /// <summary>Rows that have as many fields as there are columns.</summary>
-    public IReadOnlyList<SheetRow> Rows { get; }
+    public IReadOnlyList<CsvRow> Rows { get; }
 
     /// <summary>The table; null when it cannot be taken for one. Problems of form are added.</summary>
     /// <param name="text">Text of the file.</param>
@@ -29,7 +29,7 @@ internal sealed class CsvSheet
     /// <param name="problems">Where problems go.</param>
     public static CsvSheet? Read(string text, string file, string example, List<Problem> problems)
     {
-        var rows = new List<SheetRow>();
+        var rows = new List<CsvRow>();
         try
         {
             using CsvReader csv = CsvReader.FromText(text, Options);
@@ -38,7 +38,7 @@ internal sealed class CsvSheet
                 string[] fields = [.. Enumerable.Range(0, csv.FieldCount).Select(i => csv.GetString(i).Trim())];
                 if (Array.Exists(fields, field => field.Length > 0))
                 {
-                    rows.Add(new SheetRow((int)csv.LineNumber, fields));
+                    rows.Add(new CsvRow((int)csv.LineNumber, fields));
                 }
             }
         }
@@ -54,14 +54,14 @@ internal sealed class CsvSheet
             return null;
         }
 
-        SheetRow header = rows[0];
+        CsvRow header = rows[0];
         if (header.Fields.Length == 1 && header.Fields[0].AsSpan().IndexOfAny(';', '\t') >= 0)
         {
             problems.Add(new Problem(file, header.Line, 0, "", $"{(header.Fields[0].Contains(';', StringComparison.Ordinal) ? "semicolons" : "tabs")} between the fields", "commas between the fields, and a decimal point in numbers", example));
             return null;
         }
 
-        foreach (SheetRow row in rows.Skip(1).Where(row => row.Fields.Length != header.Fields.Length))
+        foreach (CsvRow row in rows.Skip(1).Where(row => row.Fields.Length != header.Fields.Length))
         {
             string hint = row.Fields.Length > header.Fields.Length ? "; a comma parts two fields and is not a decimal point" : "; a field that is left out still needs its comma";
             problems.Add(new Problem(file, row.Line, 0, "", FormattableString.Invariant($"{row.Fields.Length} fields where there are {header.Fields.Length} columns{hint}"), "one field for each column", ""));

@@ -50,7 +50,7 @@ public static class MeasuredTable
         var columns = new SheetColumns(sheet, s_columns, problems);
         double perSpeed = columns.Place("speed") == RatePlace.MotorSteps ? motor.FullStepRadians : 1.0;
         var points = new List<MeasuredPoint>();
-        foreach (SheetRow row in sheet.Rows)
+        foreach (CsvRow row in sheet.Rows)
         {
             double? speed = columns.Number(row, "speed"), torque = columns.Number(row, "torque"), volts = columns.Number(row, "supply_voltage"), current = columns.Number(row, "phase_current");
             bool full = columns.Text(row, "mode") == "full-step";

@@ -47,9 +47,9 @@ public static class MotorTable
                 new Problem(fileName, sheet.Rows[i].Line, 0, "wiring", $"figures that make {SetupNet.Words(problem.What)} {problem.Found} as the motor is wired", problem.Allowed, "")));
         }
 
-        foreach (IGrouping<string, (SheetRow Row, string Name)> same in sheet.Rows.Select(row => (Row: row, Name: columns.Text(row, "name") ?? "")).Where(pair => pair.Name.Length > 0).GroupBy(pair => pair.Name, StringComparer.OrdinalIgnoreCase))
+        foreach (IGrouping<string, (CsvRow Row, string Name)> same in sheet.Rows.Select(row => (Row: row, Name: columns.Text(row, "name") ?? "")).Where(pair => pair.Name.Length > 0).GroupBy(pair => pair.Name, StringComparer.OrdinalIgnoreCase))
         {
-            foreach ((SheetRow row, string name) in same.Skip(1))
+            foreach ((CsvRow row, string name) in same.Skip(1))
             {
                 problems.Add(new Problem(fileName, row.Line, 0, "name", FormattableString.Invariant($"\"{name}\" again, as in line {same.First().Row.Line}"), "a different name for each motor", ""));
             }
@@ -64,7 +64,7 @@ public static class MotorTable
         return new MotorTableResult(whole && sorted.Length == 0 ? [.. motors.OfType<MotorChoice>()] : [], sorted);
     }
 
-    private static MotorChoice? Motor(SheetColumns columns, SheetRow row)
+    private static MotorChoice? Motor(SheetColumns columns, CsvRow row)
     {
         double? Number(string name) => columns.Number(row, name);
         (string? name, string? frame, string? insulation, string? wiring) = (columns.Text(row, "name"), columns.Text(row, "frame"), columns.Text(row, "insulation_class"), columns.Text(row, "wiring"));

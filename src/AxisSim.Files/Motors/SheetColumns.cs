@@ -32,7 +32,7 @@ internal sealed class SheetColumns
     public static string Shown(ScenarioKey key) => key.Kind == KeyKind.Quantity ? $"{key.Path}_{Suffix(UsualUnit(key))}" : key.Path;
 
     /// <summary>A number in SI units; null when the column is missing, the cell empty, or wrong (which is told).</summary>
-    public double? Number(SheetRow row, string name)
+    public double? Number(CsvRow row, string name)
     {
         if (!found.TryGetValue(name, out (int Index, ScenarioKey Key, UnitDefinition? Unit) column))
         {
@@ -60,7 +60,7 @@ internal sealed class SheetColumns
     }
 
     /// <summary>A word or text; null when the column is missing, the cell empty, or wrong (which is told).</summary>
-    public string? Text(SheetRow row, string name)
+    public string? Text(CsvRow row, string name)
     {
         if (!found.TryGetValue(name, out (int Index, ScenarioKey Key, UnitDefinition? Unit) column))
         {
@@ -134,7 +134,7 @@ internal sealed class SheetColumns
     private void Header(int index, string found, string allowed, string fix) =>
         problems.Add(new Problem(sheet.File, sheet.Header.Line, index + 1, sheet.Header.Fields[index], found, allowed, fix));
 
-    private double? Refuse(SheetRow row, int index, string found, string allowed, string fix)
+    private double? Refuse(CsvRow row, int index, string found, string allowed, string fix)
     {
         problems.Add(new Problem(sheet.File, row.Line, index + 1, sheet.Header.Fields[index], found, allowed, fix));
         return null;

@@ -1,5 +1,6 @@
 using AxisSim.Core.Maps;
 using AxisSim.Plots.Drawing;
+using AxisSim.Plots.Pictures;
 using AxisSim.Plots.Maps;
 using OxyPlot;
 using OxyPlot.Annotations;

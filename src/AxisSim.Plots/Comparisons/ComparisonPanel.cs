@@ -1,5 +1,6 @@
 using AxisSim.Core.Comparisons;
 using AxisSim.Plots.Drawing;
+using AxisSim.Plots.Pictures;
 using OxyPlot;
 
 namespace AxisSim.Plots.Comparisons;

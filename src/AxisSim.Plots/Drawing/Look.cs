@@ -1,3 +1,4 @@
+using AxisSim.Plots.Pictures;
 using OxyPlot;
 
 namespace AxisSim.Plots.Drawing;

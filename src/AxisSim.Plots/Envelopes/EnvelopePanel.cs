@@ -1,5 +1,5 @@
 using AxisSim.Plots.Drawing;
-using AxisSim.Plots.Maps;
+using AxisSim.Plots.Pictures;
 using OxyPlot;
 using OxyPlot.Annotations;
 

@@ -1,4 +1,5 @@
 using AxisSim.Plots.Drawing;
+using AxisSim.Plots.Pictures;
 using OxyPlot;
 
 namespace AxisSim.Plots.Growth;

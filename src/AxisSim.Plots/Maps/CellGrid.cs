@@ -1,5 +1,6 @@
 using AxisSim.Core.Maps;
 using AxisSim.Plots.Drawing;
+using AxisSim.Plots.Pictures;
 
 namespace AxisSim.Plots.Maps;
 

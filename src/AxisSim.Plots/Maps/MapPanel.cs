@@ -1,5 +1,6 @@
 using AxisSim.Core.Maps;
 using AxisSim.Plots.Drawing;
+using AxisSim.Plots.Pictures;
 using OxyPlot;
 using OxyPlot.Annotations;
 using OxyPlot.Axes;

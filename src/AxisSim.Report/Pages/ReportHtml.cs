@@ -1,4 +1,5 @@
 using System.Xml.Linq;
+using AxisSim.Plots.Drawing;
 
 namespace AxisSim.Report.Pages;
 
@@ -33,7 +34,7 @@ internal static class ReportHtml
 
         yield return SheetHtml.Of(page.Sheet);
         yield return Html.Element("h2", "The move, drawn");
-        foreach ((string key, Plots.IFigure figure) in page.Figures)
+        foreach ((string key, IFigure figure) in page.Figures)
         {
             yield return Html.Element("figure", SvgInline.Of(key, figure), Html.Element("figcaption", figure.Description));
         }

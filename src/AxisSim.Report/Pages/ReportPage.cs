@@ -1,4 +1,4 @@
-using AxisSim.Plots;
+using AxisSim.Plots.Drawing;
 using AxisSim.Report.Sheets;
 
 namespace AxisSim.Report.Pages;

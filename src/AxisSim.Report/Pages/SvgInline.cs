@@ -1,5 +1,6 @@
 using System.Xml.Linq;
 using AxisSim.Plots;
+using AxisSim.Plots.Drawing;
 
 namespace AxisSim.Report.Pages;
 

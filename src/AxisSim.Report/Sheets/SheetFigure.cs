@@ -1,4 +1,3 @@
-using AxisSim.Plots;
 using AxisSim.Plots.Drawing;
 using OxyPlot;
 

@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using AxisSim.Cli;
+using AxisSim.Cli.Hosting;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Studies;
 

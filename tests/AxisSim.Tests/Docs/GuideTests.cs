@@ -1,4 +1,5 @@
 using AxisSim.Cli;
+using AxisSim.Cli.Hosting;
 
 namespace AxisSim.Tests.Docs;
 

@@ -1,7 +1,7 @@
 using AxisSim.Cli;
 using AxisSim.Plots;
 using AxisSim.Report.Sheets;
-using AxisSim.Tests.Unit.Report;
+using AxisSim.Tests.Unit.Report.Pages;
 using SkiaSharp;
 
 namespace AxisSim.Tests.Docs;

@@ -1,6 +1,6 @@
 using System.Diagnostics;
 using System.Xml.Linq;
-using AxisSim.Tests.Unit.Maps;
+using AxisSim.Tests.EndToEnd;
 
 namespace AxisSim.Tests.Docs;
 

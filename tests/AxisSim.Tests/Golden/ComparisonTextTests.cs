@@ -1,6 +1,6 @@
 using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Comparisons;
-using AxisSim.Tests.Unit.Comparisons;
+using AxisSim.Tests.Invented;
 
 namespace AxisSim.Tests.Golden;
 

@@ -1,6 +1,6 @@
 using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Moves;
-using AxisSim.Tests.Unit.Cli;
+using AxisSim.Tests.Invented;
 
 namespace AxisSim.Tests.Golden;
 

@@ -1,11 +1,11 @@
-using AxisSim.Cli.Text.Recommend;
 using AxisSim.Cli.Text;
+using AxisSim.Cli.Text.Recommend;
 using AxisSim.Core.Batches;
 using AxisSim.Core.Envelopes;
 using AxisSim.Core.Questions;
 using AxisSim.Core.Recommendations;
 using AxisSim.Core.Sky;
-using AxisSim.Tests.Unit.Recommendations;
+using AxisSim.Tests.Unit.Core.Recommendations;
 
 namespace AxisSim.Tests.Golden;
 
@@ -94,7 +94,7 @@ public sealed class RecommendTextTests
         return new RecommendReport
         {
             Name = "heavy reflector", File = "mount.toml", Settings = ["polar.drive.microsteps=32"], Aim = RecommendAim.Balanced, Margin = 0.3, Tolerances = new Tolerances(), Coarse = false, Together = 0,
-            Axes = [new Cli.Text.Recommend.AxisAdvice(answer, AxisSettings.Of(setup, MountAxis.Polar), setup.Polar!, run, 50e-6, 20e-6)],
+            Axes = [new RecommendedAxis(answer, AxisSettings.Of(setup, MountAxis.Polar), setup.Polar!, run, 50e-6, 20e-6)],
             Recommended = answer.Chosen is { } chosen ? SettingTexts.Of(MountAxis.Polar, chosen.Settings) : [],
         };
     }

@@ -1,9 +1,10 @@
-using AxisSim.Cli.Text.Reductions;
 using AxisSim.Cli.Text;
+using AxisSim.Cli.Text.Reductions;
 using AxisSim.Core.Questions;
 using AxisSim.Core.Reductions;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Studies;
+using AxisSim.Tests.Invented;
 using AxisSim.Tests.Unit.Plots;
 
 namespace AxisSim.Tests.Golden;

@@ -1,7 +1,6 @@
 using AxisSim.Cli.Text.Moves;
 using AxisSim.Report.Sheets;
-using AxisSim.Tests.Unit.Cli;
-using AxisSim.Tests.Unit.Report;
+using AxisSim.Tests.Invented;
 
 namespace AxisSim.Tests.Golden;
 

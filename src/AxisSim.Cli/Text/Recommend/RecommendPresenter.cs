@@ -12,7 +12,7 @@ internal static class RecommendPresenter
     /// <summary>Writes the page.</summary>
     public static void Write(Page page, RecommendReport report, IReadOnlyList<string> files)
     {
-        foreach (AxisAdvice advice in report.Axes)
+        foreach (RecommendedAxis advice in report.Axes)
         {
             page.Verdict(RecommendVerdict.Of(report, advice), advice.Answer.Chosen is not null);
         }
@@ -26,19 +26,19 @@ internal static class RecommendPresenter
         {
             page.Heading("To see it simulated");
             page.Copyable(CommandText.Of("simulate", report.File, report.Settings, report.Recommended), indent: 2);
-            foreach (AxisAdvice advice in report.Axes.Where(advice => advice.Run is not null))
+            foreach (RecommendedAxis advice in report.Axes.Where(advice => advice.Run is not null))
             {
                 page.Text($"It says: the {advice.Answer.Axis.Words()} {RecommendVerdict.Ends(advice.Run!.Value)}.");
             }
         }
 
-        AxisAdvice[] untold = [.. report.Axes.Where(advice => advice.Answer.Chosen is not null && advice.Run is null)];
+        RecommendedAxis[] untold = [.. report.Axes.Where(advice => advice.Answer.Chosen is not null && advice.Run is null)];
         if (untold.Length > 0)
         {
             page.Text($"No command is printed with the settings of the {Say.List([.. untold.Select(advice => advice.Answer.Axis.Words())])}: run as typed, with every axis of the mount, the scenario's own move does not arrive and settle with them. Their trade-off below is that of one axis moving alone.");
         }
 
-        foreach (AxisAdvice advice in report.Axes)
+        foreach (RecommendedAxis advice in report.Axes)
         {
             Axis(page, report, advice);
         }
@@ -57,7 +57,7 @@ internal static class RecommendPresenter
         Cautions.Write(page);
     }
 
-    private static void Axis(Page page, RecommendReport report, AxisAdvice advice)
+    private static void Axis(Page page, RecommendReport report, RecommendedAxis advice)
     {
         AxisRecommendation answer = advice.Answer;
         string axis = Say.Sentence(answer.Axis.Words());
@@ -102,7 +102,7 @@ internal static class RecommendPresenter
         }
     }
 
-    private static IEnumerable<(string, string)> Settings(FrontPoint chosen, AxisAdvice advice)
+    private static IEnumerable<(string, string)> Settings(FrontPoint chosen, RecommendedAxis advice)
     {
         (AxisSettings to, AxisSettings now) = (chosen.Settings, advice.Now);
         HoldingCurrents currents = advice.Answer.Currents!;

@@ -11,7 +11,7 @@ namespace AxisSim.Cli.Text.Recommend;
 /// <param name="Run">The scenario's own move, read again with all recommended settings, run as simulate runs it; null when nothing holds.</param>
 /// <param name="AskedStepSeconds">Step asked for, s.</param>
 /// <param name="StepSeconds">Step in use, s.</param>
-internal sealed record AxisAdvice(AxisRecommendation Answer, AxisSettings Now, AxisModel Model, BatchResult? Run, double AskedStepSeconds, double StepSeconds);
+internal sealed record RecommendedAxis(AxisRecommendation Answer, AxisSettings Now, AxisModel Model, BatchResult? Run, double AskedStepSeconds, double StepSeconds);
 
 /// <summary>A recommendation, ready to be told.</summary>
 internal sealed record RecommendReport
@@ -32,7 +32,7 @@ internal sealed record RecommendReport
 
     public required bool Coarse { get; init; }
 
-    public required IReadOnlyList<AxisAdvice> Axes { get; init; }
+    public required IReadOnlyList<RecommendedAxis> Axes { get; init; }
 
     /// <summary>Axes of which the scenario's own move fails somewhere when all are set as recommended.</summary>
     public required int Together { get; init; }

@@ -7,7 +7,7 @@ namespace AxisSim.Cli.Text.Recommend;
 internal static class RecommendVerdict
 {
     /// <summary>The verdict.</summary>
-    public static string Of(RecommendReport report, AxisAdvice advice)
+    public static string Of(RecommendReport report, RecommendedAxis advice)
     {
         AxisRecommendation answer = advice.Answer;
         string start = Say.Sentence(answer.Axis.Words()) + ": ", margin = Units.Percent(report.Margin);

@@ -13,7 +13,7 @@ internal static class WarningText
     private const double LittleTorque = 0.1;
 
     /// <summary>The warnings; empty when there are none.</summary>
-    public static IReadOnlyList<string> Of(AxisAdvice advice)
+    public static IReadOnlyList<string> Of(RecommendedAxis advice)
     {
         var warnings = new List<string>();
         AxisRecommendation answer = advice.Answer;

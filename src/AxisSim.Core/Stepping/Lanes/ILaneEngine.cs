@@ -18,27 +18,27 @@ internal interface ILaneEngine
     void Copy(int from, int to);
 
     /// <summary>Sets the commands of a block for all lanes, and the decays of the steps that are split if these are the same in all.</summary>
-    void Commands(ReadOnlySpan<LaneCommand> commands, ReadOnlySpan<LaneParts> parts, ReadOnlySpan<LaneStepKind> kinds, bool withParts);
+    void Commands(ReadOnlySpan<LaneCommand> commands, ReadOnlySpan<LaneSplitDecays> decays, ReadOnlySpan<LaneStepKind> kinds, bool withDecays);
 
     /// <summary>Sets the command of one step for one lane; for teams that do not share one.</summary>
     void Command(int step, int lane, in LaneCommand command);
 
-    /// <summary>Sets the sky of the block for all lanes.</summary>
-    void Sky(in LaneSky sky);
+    /// <summary>Sets the disturbances of the block for all lanes.</summary>
+    void Disturbance(in LaneDisturbance disturbance);
 
-    /// <summary>Sets it for one lane: what it holds for the end is what the next block of <see cref="Skies"/> begins with.</summary>
-    void Sky(int lane, in LaneSky sky);
+    /// <summary>Sets it for one lane: what it holds for the end is what the next block of <see cref="Disturbances"/> begins with.</summary>
+    void Disturbance(int lane, in LaneDisturbance disturbance);
 
-    /// <summary>Sets what the sky of a lane follows from.</summary>
-    void Other(int lane, in LaneOther other);
+    /// <summary>Sets what the disturbances of a lane follow from.</summary>
+    void OtherAxis(int lane, in LaneOtherAxis other);
 
-    /// <summary>Takes the skies of vectors on by a block.</summary>
+    /// <summary>Takes the disturbances of vectors on by a block.</summary>
     /// <param name="vectors">Vectors in use.</param>
     /// <param name="terms">Slow terms.</param>
     /// <param name="from">Start of the block, s.</param>
     /// <param name="to">Its end, s.</param>
     /// <param name="winds">Torque of the wind at its end, N m: one for all, or one for each lane.</param>
-    void Skies(int vectors, in LaneTerms terms, double from, double to, ReadOnlySpan<double> winds);
+    void Disturbances(int vectors, in LaneTerms terms, double from, double to, ReadOnlySpan<double> winds);
 
     /// <summary>Sets the planned angle at the end of the block, full steps, for all lanes.</summary>
     void End(double fullSteps);

@@ -12,7 +12,7 @@ internal static class LaneBlock
 {
     /// <summary>Sets the slow terms for a block that begins; the axis is taken to keep its speed.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public static void Begin(ref LaneState state, ref LaneParameters p, ref LaneSky sky, in LaneTerms terms, bool shaft)
+    public static void Begin(ref LaneState state, ref LaneParameters p, ref LaneDisturbance disturbance, in LaneTerms terms, bool shaft)
     {
         V half = Op.Create(-0.5);
         V span = Op.Create((double)LaneLimits.BlockSteps);
@@ -22,17 +22,17 @@ internal static class LaneBlock
             V axis = Op.FusedMultiplyAdd(half, state.AxisSpeed, state.Axis);
             LaneMath.SinCos(axis, out V sin, out V cos);
             LaneMath.Advance(sin, cos, span * state.AxisSpeed, out V sinThen, out V cosThen);
-            V from = Outside(ref p, sin, cos, sky.FromCos, sky.FromSin, sky.FromRateSquare, terms) + sky.FromWind;
-            V to = Outside(ref p, sinThen, cosThen, sky.ToCos, sky.ToSin, sky.ToRateSquare, terms) + sky.ToWind;
+            V from = Outside(ref p, sin, cos, disturbance.FromCos, disturbance.FromSin, disturbance.FromRateSquare, terms) + disturbance.FromWind;
+            V to = Outside(ref p, sinThen, cosThen, disturbance.ToCos, disturbance.ToSin, disturbance.ToRateSquare, terms) + disturbance.ToWind;
             state.Torque = from;
             state.TorqueRate = (to - from) * perSpan;
         }
 
         if (terms.Inertia)
         {
-            V factor = Inertia(ref p, sky.FromCos, sky.FromSin);
+            V factor = Inertia(ref p, disturbance.FromCos, disturbance.FromSin);
             state.Factor = factor;
-            state.FactorRate = (Inertia(ref p, sky.ToCos, sky.ToSin) - factor) * perSpan;
+            state.FactorRate = (Inertia(ref p, disturbance.ToCos, disturbance.ToSin) - factor) * perSpan;
         }
 
         V plain = p.WormPerNode;
@@ -90,22 +90,22 @@ internal static class LaneBlock
 
     /// <summary>Sets the decays over both parts of a step in which the command changes.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public static void Parts(V split, ref LaneParts parts, ref LaneState state, ref LaneParameters p) => Parts(split, ref parts, Circuit(ref state, ref p), p.RegulatorRate);
+    public static void SplitDecays(V split, ref LaneSplitDecays decays, ref LaneState state, ref LaneParameters p) => SplitDecays(split, ref decays, Circuit(ref state, ref p), p.RegulatorRate);
 
     /// <summary>The same of lanes from several vectors.</summary>
     /// <param name="split">End of the first part as a share of the step.</param>
-    /// <param name="parts">Takes the decays.</param>
+    /// <param name="decays">Takes the decays.</param>
     /// <param name="circuit">Step over the time constant of the windings.</param>
     /// <param name="regulator">Step over that of the regulator.</param>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static void Parts(V split, ref LaneParts parts, V circuit, V regulator)
+    public static void SplitDecays(V split, ref LaneSplitDecays decays, V circuit, V regulator)
     {
         V first = split;
         V second = Op.Create(1.0) - first;
-        (parts.FirstRegulator, parts.FirstRegulatorShare) = Decay(first * regulator);
-        (parts.FirstWinding, parts.FirstWindingShare) = Decay(first * circuit);
-        (parts.SecondRegulator, parts.SecondRegulatorShare) = Decay(second * regulator);
-        (parts.SecondWinding, parts.SecondWindingShare) = Decay(second * circuit);
+        (decays.FirstRegulator, decays.FirstRegulatorShare) = Decay(first * regulator);
+        (decays.FirstWinding, decays.FirstWindingShare) = Decay(first * circuit);
+        (decays.SecondRegulator, decays.SecondRegulatorShare) = Decay(second * regulator);
+        (decays.SecondWinding, decays.SecondWindingShare) = Decay(second * circuit);
     }
 
     /// <summary>Angle of the payload less the periodic error, at the end of the last step, rad.</summary>

@@ -7,60 +7,60 @@ namespace AxisSim.Core.Stepping.Lanes;
 internal static class LaneDispatch
 {
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public static void Run(in LaneFeatures features, ref LaneState states, ref LaneParameters parameters, ref LaneCommand commands, ref LaneStepKind kinds, int stride, ref LaneParts parts, int partsStride, int vectors, int first, int end)
+    public static void Run(in LaneFeatures features, ref LaneState states, ref LaneParameters parameters, ref LaneCommand commands, ref LaneStepKind kinds, int stride, ref LaneSplitDecays decays, int decaysStride, int vectors, int first, int end)
     {
         if (features.Shaft)
         {
-            OnShaft<With>(features, ref states, ref parameters, ref commands, ref kinds, stride, ref parts, partsStride, vectors, first, end);
+            OnShaft<With>(features, ref states, ref parameters, ref commands, ref kinds, stride, ref decays, decaysStride, vectors, first, end);
         }
         else
         {
-            OnShaft<Without>(features, ref states, ref parameters, ref commands, ref kinds, stride, ref parts, partsStride, vectors, first, end);
+            OnShaft<Without>(features, ref states, ref parameters, ref commands, ref kinds, stride, ref decays, decaysStride, vectors, first, end);
         }
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static void OnShaft<TShaft>(in LaneFeatures features, ref LaneState states, ref LaneParameters parameters, ref LaneCommand commands, ref LaneStepKind kinds, int stride, ref LaneParts parts, int partsStride, int vectors, int first, int end)
+    private static void OnShaft<TShaft>(in LaneFeatures features, ref LaneState states, ref LaneParameters parameters, ref LaneCommand commands, ref LaneStepKind kinds, int stride, ref LaneSplitDecays decays, int decaysStride, int vectors, int first, int end)
         where TShaft : struct, ISwitch
     {
         if (features.Payload)
         {
-            OnPayload<TShaft, With>(features, ref states, ref parameters, ref commands, ref kinds, stride, ref parts, partsStride, vectors, first, end);
+            OnPayload<TShaft, With>(features, ref states, ref parameters, ref commands, ref kinds, stride, ref decays, decaysStride, vectors, first, end);
         }
         else
         {
-            OnPayload<TShaft, Without>(features, ref states, ref parameters, ref commands, ref kinds, stride, ref parts, partsStride, vectors, first, end);
+            OnPayload<TShaft, Without>(features, ref states, ref parameters, ref commands, ref kinds, stride, ref decays, decaysStride, vectors, first, end);
         }
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static void OnPayload<TShaft, TPayload>(in LaneFeatures features, ref LaneState states, ref LaneParameters parameters, ref LaneCommand commands, ref LaneStepKind kinds, int stride, ref LaneParts parts, int partsStride, int vectors, int first, int end)
+    private static void OnPayload<TShaft, TPayload>(in LaneFeatures features, ref LaneState states, ref LaneParameters parameters, ref LaneCommand commands, ref LaneStepKind kinds, int stride, ref LaneSplitDecays decays, int decaysStride, int vectors, int first, int end)
         where TShaft : struct, ISwitch
         where TPayload : struct, ISwitch
     {
         if (features.Power)
         {
-            OnPower<TShaft, TPayload, With>(features, ref states, ref parameters, ref commands, ref kinds, stride, ref parts, partsStride, vectors, first, end);
+            OnPower<TShaft, TPayload, With>(features, ref states, ref parameters, ref commands, ref kinds, stride, ref decays, decaysStride, vectors, first, end);
         }
         else
         {
-            OnPower<TShaft, TPayload, Without>(features, ref states, ref parameters, ref commands, ref kinds, stride, ref parts, partsStride, vectors, first, end);
+            OnPower<TShaft, TPayload, Without>(features, ref states, ref parameters, ref commands, ref kinds, stride, ref decays, decaysStride, vectors, first, end);
         }
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static void OnPower<TShaft, TPayload, TPower>(in LaneFeatures features, ref LaneState states, ref LaneParameters parameters, ref LaneCommand commands, ref LaneStepKind kinds, int stride, ref LaneParts parts, int partsStride, int vectors, int first, int end)
+    private static void OnPower<TShaft, TPayload, TPower>(in LaneFeatures features, ref LaneState states, ref LaneParameters parameters, ref LaneCommand commands, ref LaneStepKind kinds, int stride, ref LaneSplitDecays decays, int decaysStride, int vectors, int first, int end)
         where TShaft : struct, ISwitch
         where TPayload : struct, ISwitch
         where TPower : struct, ISwitch
     {
         if (features.Pose)
         {
-            LaneStep<TShaft, TPayload, TPower, With>.Run(ref states, ref parameters, ref commands, ref kinds, stride, ref parts, partsStride, vectors, first, end);
+            LaneStep<TShaft, TPayload, TPower, With>.Run(ref states, ref parameters, ref commands, ref kinds, stride, ref decays, decaysStride, vectors, first, end);
         }
         else
         {
-            LaneStep<TShaft, TPayload, TPower, Without>.Run(ref states, ref parameters, ref commands, ref kinds, stride, ref parts, partsStride, vectors, first, end);
+            LaneStep<TShaft, TPayload, TPower, Without>.Run(ref states, ref parameters, ref commands, ref kinds, stride, ref decays, decaysStride, vectors, first, end);
         }
     }
 }

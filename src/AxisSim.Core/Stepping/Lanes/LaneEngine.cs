@@ -18,12 +18,12 @@ internal sealed class LaneEngine : ILaneEngine
     private readonly Column<LaneState> _states;
     private readonly Column<LaneParameters> _parameters;
     private readonly Column<LaneCommand> _commands;
-    private readonly Column<LaneParts> _parts;
-    private readonly Column<LaneSky> _skies;
+    private readonly Column<LaneSplitDecays> _decays;
+    private readonly Column<LaneDisturbance> _disturbances;
     private readonly Column<V> _ends;
     private readonly Column<LanePlan> _plans;
     private readonly Drives.MicrostepRow[][] _tables;
-    private readonly Column<LaneOther> _others;
+    private readonly Column<LaneOtherAxis> _otherAxes;
     private readonly Column<LaneSplits> _splitsOfBlock = new(1);
     private readonly Column<LaneMicrostep> _moments = new(BlockSteps + 1);
 
@@ -32,11 +32,11 @@ internal sealed class LaneEngine : ILaneEngine
         _states = new Column<LaneState>(vectors);
         _parameters = new Column<LaneParameters>(vectors);
         _commands = new Column<LaneCommand>(vectors * BlockSteps);
-        _parts = new Column<LaneParts>(vectors * BlockSteps);
-        _skies = new Column<LaneSky>(vectors);
+        _decays = new Column<LaneSplitDecays>(vectors * BlockSteps);
+        _disturbances = new Column<LaneDisturbance>(vectors);
         _ends = new Column<V>(vectors);
         _plans = new Column<LanePlan>(vectors);
-        _others = new Column<LaneOther>(vectors);
+        _otherAxes = new Column<LaneOtherAxis>(vectors);
         _tables = new Drives.MicrostepRow[vectors * Numbers][];
     }
 
@@ -66,21 +66,21 @@ internal sealed class LaneEngine : ILaneEngine
         Copy(ref _states[from / Numbers], from % Numbers, ref _states[to / Numbers], to % Numbers);
         Copy(ref _parameters[from / Numbers], from % Numbers, ref _parameters[to / Numbers], to % Numbers);
         Copy(ref _plans[from / Numbers], from % Numbers, ref _plans[to / Numbers], to % Numbers);
-        Copy(ref _others[from / Numbers], from % Numbers, ref _others[to / Numbers], to % Numbers);
-        Copy(ref _skies[from / Numbers], from % Numbers, ref _skies[to / Numbers], to % Numbers);
+        Copy(ref _otherAxes[from / Numbers], from % Numbers, ref _otherAxes[to / Numbers], to % Numbers);
+        Copy(ref _disturbances[from / Numbers], from % Numbers, ref _disturbances[to / Numbers], to % Numbers);
         _tables[to] = _tables[from];
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public void Commands(ReadOnlySpan<AxisSim.Core.Stepping.Lanes.LaneCommand> commands, ReadOnlySpan<AxisSim.Core.Stepping.Lanes.LaneParts> parts, ReadOnlySpan<LaneStepKind> kinds, bool withParts)
+    public void Commands(ReadOnlySpan<AxisSim.Core.Stepping.Lanes.LaneCommand> commands, ReadOnlySpan<AxisSim.Core.Stepping.Lanes.LaneSplitDecays> decays, ReadOnlySpan<LaneStepKind> kinds, bool withDecays)
     {
         for (int k = 0; k < commands.Length; k++)
         {
             bool split = kinds[k].Split;
             _commands[k].Spread(commands[k], split);
-            if (split && withParts)
+            if (split && withDecays)
             {
-                _parts[k].Spread(parts[k]);
+                _decays[k].Spread(decays[k]);
             }
         }
     }
@@ -89,19 +89,19 @@ internal sealed class LaneEngine : ILaneEngine
         Scatter(command, ref _commands[(lane / Numbers * BlockSteps) + step], lane % Numbers);
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public void Sky(in AxisSim.Core.Stepping.Lanes.LaneSky sky) => _skies[0].Spread(sky);
+    public void Disturbance(in AxisSim.Core.Stepping.Lanes.LaneDisturbance disturbance) => _disturbances[0].Spread(disturbance);
 
-    public void Sky(int lane, in AxisSim.Core.Stepping.Lanes.LaneSky sky) => Scatter(sky, ref _skies[lane / Numbers], lane % Numbers);
+    public void Disturbance(int lane, in AxisSim.Core.Stepping.Lanes.LaneDisturbance disturbance) => Scatter(disturbance, ref _disturbances[lane / Numbers], lane % Numbers);
 
-    public void Other(int lane, in AxisSim.Core.Stepping.Lanes.LaneOther other) => Scatter(other, ref _others[lane / Numbers], lane % Numbers);
+    public void OtherAxis(int lane, in AxisSim.Core.Stepping.Lanes.LaneOtherAxis other) => Scatter(other, ref _otherAxes[lane / Numbers], lane % Numbers);
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public void Skies(int vectors, in LaneTerms terms, double from, double to, ReadOnlySpan<double> winds)
+    public void Disturbances(int vectors, in LaneTerms terms, double from, double to, ReadOnlySpan<double> winds)
     {
         for (int i = 0; i < vectors; i++)
         {
             V wind = winds.Length == 1 ? Op.Create(winds[0]) : MemoryMarshal.Read<V>(MemoryMarshal.AsBytes(winds.Slice(i * Numbers, Numbers)));
-            _others[i].Advance(ref _skies[i], terms, from, to, wind);
+            _otherAxes[i].Advance(ref _disturbances[i], terms, from, to, wind);
         }
     }
 
@@ -137,27 +137,27 @@ internal sealed class LaneEngine : ILaneEngine
         {
             ref LaneState state = ref _states[i];
             ref LaneParameters p = ref _parameters[i];
-            LaneBlock.Begin(ref state, ref p, ref _skies[job.Shared ? 0 : i], job.Terms, job.Features.Shaft);
+            LaneBlock.Begin(ref state, ref p, ref _disturbances[job.Shared ? 0 : i], job.Terms, job.Features.Shaft);
             if (!job.Shared)
             {
-                _splitsOfBlock[0].Take(kinds.Slice(i * BlockSteps, BlockSteps), ref _commands[i * BlockSteps], ref state, ref p, ref _parts[0], i);
+                _splitsOfBlock[0].Take(kinds.Slice(i * BlockSteps, BlockSteps), ref _commands[i * BlockSteps], ref state, ref p, ref _decays[0], i);
             }
-            else if (job.OwnParts)
+            else if (job.OwnDecays)
             {
-                OwnParts(kinds, i);
+                OwnDecays(kinds, i);
             }
 
             _before[i - first] = (state.Rotor, state.Axis, state.CurrentA, state.CurrentB);
         }
 
-        _splitsOfBlock[0].GiveOut(ref _parts[0]);
-        int partsStride = job.OwnParts ? BlockSteps : 0;
+        _splitsOfBlock[0].GiveOut(ref _decays[0]);
+        int decaysStride = job.OwnDecays ? BlockSteps : 0;
         int atOnce = record.IsEmpty ? BlockSteps : 1;
         for (int k = 0; k < BlockSteps; k += atOnce)
         {
             LaneDispatch.Run(
                 job.Features, ref _states[first], ref _parameters[first], ref _commands[first * stride], ref Unsafe.Add(ref MemoryMarshal.GetReference(kinds), first * stride), stride,
-                ref _parts[first * partsStride], partsStride, count, k, k + atOnce);
+                ref _decays[first * decaysStride], decaysStride, count, k, k + atOnce);
             for (int i = first; !record.IsEmpty && i < first + count; i++)
             {
                 V pointing = LaneBlock.Pointing(ref _states[i], ref _parameters[i], k + 1, job.Features.Shaft, job.Features.Payload);
@@ -169,7 +169,7 @@ internal sealed class LaneEngine : ILaneEngine
             ref LaneState state = ref _states[i];
             if (job.Terms.Heat)
             {
-                LaneBlock.Warm(ref state, ref _parameters[i], _skies[job.Shared ? 0 : i].Slewing);
+                LaneBlock.Warm(ref state, ref _parameters[i], _disturbances[job.Shared ? 0 : i].Slewing);
             }
 
             (V rotor, V axis, V currentA, V currentB) = _before[i - first];
@@ -183,13 +183,13 @@ internal sealed class LaneEngine : ILaneEngine
 
     /// <summary>Decays of the steps that are split, where all lanes have the same steps but not the same circuit.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private void OwnParts(ReadOnlySpan<LaneStepKind> kinds, int vector)
+    private void OwnDecays(ReadOnlySpan<LaneStepKind> kinds, int vector)
     {
         for (int k = 0; k < BlockSteps; k++)
         {
             if (kinds[k].Split)
             {
-                LaneBlock.Parts(_commands[k].Split, ref _parts[(vector * BlockSteps) + k], ref _states[vector], ref _parameters[vector]);
+                LaneBlock.SplitDecays(_commands[k].Split, ref _decays[(vector * BlockSteps) + k], ref _states[vector], ref _parameters[vector]);
             }
         }
     }

@@ -16,7 +16,7 @@ internal struct LaneSplits
     private V _split;
     private V _circuit;
     private V _regulator;
-    private LaneParts _parts;
+    private LaneSplitDecays _decays;
     private Places _places;
     private int _count;
 
@@ -28,7 +28,7 @@ internal struct LaneSplits
     /// <param name="all">Decays of all vectors that go together.</param>
     /// <param name="vector">Place of this one among them.</param>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public void Take(ReadOnlySpan<LaneStepKind> kinds, ref LaneCommand commands, ref LaneState state, ref LaneParameters p, ref LaneParts all, int vector)
+    public void Take(ReadOnlySpan<LaneStepKind> kinds, ref LaneCommand commands, ref LaneState state, ref LaneParameters p, ref LaneSplitDecays all, int vector)
     {
         V circuit = LaneBlock.Circuit(ref state, ref p);
         V regulator = p.RegulatorRate;
@@ -59,19 +59,19 @@ internal struct LaneSplits
 
     /// <summary>Works out what is collected, and puts it where it belongs.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
-    public void GiveOut(ref LaneParts all)
+    public void GiveOut(ref LaneSplitDecays all)
     {
         if (_count == 0)
         {
             return;
         }
 
-        LaneBlock.Parts(_split, ref _parts, _circuit, _regulator);
+        LaneBlock.SplitDecays(_split, ref _decays, _circuit, _regulator);
         for (int i = 0; i < _count; i++)
         {
             // The place of the lane in the first field of its step; the other fields follow a vector apart.
             ref double to = ref Number(ref Unsafe.Add(ref all, _places[i] / Numbers), _places[i] % Numbers);
-            ref double from = ref Number(ref _parts, i);
+            ref double from = ref Number(ref _decays, i);
             to = from;
             Unsafe.Add(ref to, Numbers) = Unsafe.Add(ref from, Numbers);
             Unsafe.Add(ref to, 2 * Numbers) = Unsafe.Add(ref from, 2 * Numbers);

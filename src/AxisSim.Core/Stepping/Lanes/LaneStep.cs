@@ -29,13 +29,13 @@ internal static class LaneStep<TShaft, TPayload, TPower, TPose>
     /// <param name="commands">Commands of the block's steps; of each vector in turn, if they have their own.</param>
     /// <param name="kinds">What the steps are, likewise.</param>
     /// <param name="stride">Commands from one vector to the next: 0 when they share them.</param>
-    /// <param name="allParts">Decays for steps in which the command changes.</param>
-    /// <param name="partsStride">From one vector to the next.</param>
+    /// <param name="allDecays">Decays for steps in which the command changes.</param>
+    /// <param name="decaysStride">From one vector to the next.</param>
     /// <param name="vectors">How many.</param>
     /// <param name="first">First step.</param>
     /// <param name="end">End.</param>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public static void Run(ref LaneState states, ref LaneParameters parameters, ref LaneCommand commands, ref LaneStepKind kinds, int stride, ref LaneParts allParts, int partsStride, int vectors, int first, int end)
+    public static void Run(ref LaneState states, ref LaneParameters parameters, ref LaneCommand commands, ref LaneStepKind kinds, int stride, ref LaneSplitDecays allDecays, int decaysStride, int vectors, int first, int end)
     {
         // Steps and vectors that follow each other in kind are taken together; with shared commands all vectors are of one kind.
         for (int k = first; k < end;)
@@ -51,13 +51,13 @@ internal static class LaneStep<TShaft, TPayload, TPower, TPose>
                 }
             }
 
-            Some(ref states, ref parameters, ref commands, stride, ref allParts, partsStride, kind, alike, k, next);
+            Some(ref states, ref parameters, ref commands, stride, ref allDecays, decaysStride, kind, alike, k, next);
             for (int i = alike; i < vectors; i += alike)
             {
                 kind = Unsafe.Add(ref kinds, k + (i * stride));
                 alike = Alike(ref Unsafe.Add(ref kinds, k + (i * stride)), stride, vectors - i, kind);
                 Some(
-                    ref Unsafe.Add(ref states, i), ref Unsafe.Add(ref parameters, i), ref Unsafe.Add(ref commands, i * stride), stride, ref Unsafe.Add(ref allParts, i * partsStride), partsStride,
+                    ref Unsafe.Add(ref states, i), ref Unsafe.Add(ref parameters, i), ref Unsafe.Add(ref commands, i * stride), stride, ref Unsafe.Add(ref allDecays, i * decaysStride), decaysStride,
                     kind, alike, k, next);
             }
 
@@ -84,19 +84,19 @@ internal static class LaneStep<TShaft, TPayload, TPower, TPose>
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static void Some(ref LaneState states, ref LaneParameters parameters, ref LaneCommand commands, int stride, ref LaneParts parts, int partsStride, LaneStepKind kind, int vectors, int first, int end)
+    private static void Some(ref LaneState states, ref LaneParameters parameters, ref LaneCommand commands, int stride, ref LaneSplitDecays decays, int decaysStride, LaneStepKind kind, int vectors, int first, int end)
     {
         if (!kind.Split)
         {
-            Vectors<Without, Without>(ref states, ref parameters, ref commands, stride, ref parts, partsStride, kind.FirstLevel, kind.SecondLevel, kind.Pushed, vectors, first, end);
+            Vectors<Without, Without>(ref states, ref parameters, ref commands, stride, ref decays, decaysStride, kind.FirstLevel, kind.SecondLevel, kind.Pushed, vectors, first, end);
         }
         else if (!kind.Mixed)
         {
-            Vectors<With, Without>(ref states, ref parameters, ref commands, stride, ref parts, partsStride, kind.FirstLevel, kind.SecondLevel, kind.Pushed, vectors, first, end);
+            Vectors<With, Without>(ref states, ref parameters, ref commands, stride, ref decays, decaysStride, kind.FirstLevel, kind.SecondLevel, kind.Pushed, vectors, first, end);
         }
         else
         {
-            Vectors<With, With>(ref states, ref parameters, ref commands, stride, ref parts, partsStride, kind.FirstLevel, kind.SecondLevel, kind.Pushed, vectors, first, end);
+            Vectors<With, With>(ref states, ref parameters, ref commands, stride, ref decays, decaysStride, kind.FirstLevel, kind.SecondLevel, kind.Pushed, vectors, first, end);
         }
     }
 
@@ -105,7 +105,7 @@ internal static class LaneStep<TShaft, TPayload, TPower, TPose>
     /// <typeparam name="TMixed">Whether it does so in some lanes only.</typeparam>
     [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
     private static void Vectors<TSplit, TMixed>(
-        ref LaneState states, ref LaneParameters parameters, ref LaneCommand commands, int stride, ref LaneParts allParts, int partsStride, LaneLevel firstLevel, LaneLevel secondLevel, bool pushed, int vectors, int first, int end)
+        ref LaneState states, ref LaneParameters parameters, ref LaneCommand commands, int stride, ref LaneSplitDecays allDecays, int decaysStride, LaneLevel firstLevel, LaneLevel secondLevel, bool pushed, int vectors, int first, int end)
         where TSplit : struct, ISwitch
         where TMixed : struct, ISwitch
     {
@@ -154,7 +154,7 @@ internal static class LaneStep<TShaft, TPayload, TPower, TPose>
             if (TSplit.On)
             {
                 // Back-EMF at the middle of each part: its rate is -Nr w eb for phase A and Nr w ea for phase B.
-                ref LaneParts parts = ref Unsafe.Add(ref allParts, k + (i * partsStride));
+                ref LaneSplitDecays decays = ref Unsafe.Add(ref allDecays, k + (i * decaysStride));
                 V one = Op.Create(1.0);
                 V f = command.Split;
                 V g = one - f;
@@ -163,19 +163,19 @@ internal static class LaneStep<TShaft, TPayload, TPower, TPose>
                 V early = Op.Create(-0.25 * Math.PI) * g * speed;
                 V late = Op.Create(0.25 * Math.PI) * f * speed;
                 V next = p.Levels.Of(secondLevel);
-                V conductance = s.Conductance * (one - parts.FirstWinding);
-                V conductance2 = s.Conductance * (one - parts.SecondWinding);
+                V conductance = s.Conductance * (one - decays.FirstWinding);
+                V conductance2 = s.Conductance * (one - decays.SecondWinding);
                 V volts = Op.FusedMultiplyAdd(s.Volts, Op.Create(1.5), Op.Create(-0.5) * s.VoltsBefore);
                 V reach = volts * conductance;
                 V reach2 = volts * conductance2;
-                V free = Op.FusedMultiplyAdd(Op.FusedMultiplyAdd(early, emfB, -emfA), conductance, startA * parts.FirstWinding);
-                V middle = PhaseLaw.Advance(startA, targetA, free, reach, parts.FirstRegulator, parts.FirstRegulatorShare, parts.FirstWindingShare, out V change1, out V mean1, out V limited1);
-                free = Op.FusedMultiplyAdd(Op.FusedMultiplyAdd(late, emfB, -emfA), conductance2, middle * parts.SecondWinding);
-                V endOfA = PhaseLaw.Advance(middle, next * command.SecondA, free, reach2, parts.SecondRegulator, parts.SecondRegulatorShare, parts.SecondWindingShare, out V change2, out V mean2, out V limited2);
-                free = Op.FusedMultiplyAdd(Op.FusedMultiplyAdd(-early, emfA, -emfB), conductance, startB * parts.FirstWinding);
-                middle = PhaseLaw.Advance(startB, targetB, free, reach, parts.FirstRegulator, parts.FirstRegulatorShare, parts.FirstWindingShare, out V change3, out V mean3, out V limited3);
-                free = Op.FusedMultiplyAdd(Op.FusedMultiplyAdd(-late, emfA, -emfB), conductance2, middle * parts.SecondWinding);
-                V endOfB = PhaseLaw.Advance(middle, next * command.SecondB, free, reach2, parts.SecondRegulator, parts.SecondRegulatorShare, parts.SecondWindingShare, out V change4, out V mean4, out V limited4);
+                V free = Op.FusedMultiplyAdd(Op.FusedMultiplyAdd(early, emfB, -emfA), conductance, startA * decays.FirstWinding);
+                V middle = PhaseLaw.Advance(startA, targetA, free, reach, decays.FirstRegulator, decays.FirstRegulatorShare, decays.FirstWindingShare, out V change1, out V mean1, out V limited1);
+                free = Op.FusedMultiplyAdd(Op.FusedMultiplyAdd(late, emfB, -emfA), conductance2, middle * decays.SecondWinding);
+                V endOfA = PhaseLaw.Advance(middle, next * command.SecondA, free, reach2, decays.SecondRegulator, decays.SecondRegulatorShare, decays.SecondWindingShare, out V change2, out V mean2, out V limited2);
+                free = Op.FusedMultiplyAdd(Op.FusedMultiplyAdd(-early, emfA, -emfB), conductance, startB * decays.FirstWinding);
+                middle = PhaseLaw.Advance(startB, targetB, free, reach, decays.FirstRegulator, decays.FirstRegulatorShare, decays.FirstWindingShare, out V change3, out V mean3, out V limited3);
+                free = Op.FusedMultiplyAdd(Op.FusedMultiplyAdd(-late, emfA, -emfB), conductance2, middle * decays.SecondWinding);
+                V endOfB = PhaseLaw.Advance(middle, next * command.SecondB, free, reach2, decays.SecondRegulator, decays.SecondRegulatorShare, decays.SecondWindingShare, out V change4, out V mean4, out V limited4);
                 V limitedAny = Op.MaxNative(Op.MaxNative(limited1, limited2), Op.MaxNative(limited3, limited4));
 
                 // A lane whose command does not change keeps what it has, to the last bit.
@@ -254,7 +254,7 @@ internal static class LaneStep<TShaft, TPayload, TPower, TPose>
         V zero = Op.Create(0.0);
         V size = Op.Abs(mesh);
 
-        // The flanks rub with the force between them, which the slope of the periodic error does not change.
+        // Friction of the flanks follows the force between them, which the slope of the periodic error does not change.
         V rotorSpeed = s.RotorSpeed;
         V odd = zero;
         V friction;

@@ -1,7 +1,10 @@
 using System.Text;
 using AxisSim.Core.Comparisons;
 using AxisSim.Plots;
-using AxisSim.Tests.Unit.Comparisons;
+using AxisSim.Plots.Drawing;
+using AxisSim.Plots.Pictures;
+using AxisSim.Tests.Invented;
+using AxisSim.Tests.Unit.Core.Comparisons;
 
 namespace AxisSim.Tests.Unit.Plots;
 

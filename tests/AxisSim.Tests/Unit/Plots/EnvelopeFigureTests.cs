@@ -2,6 +2,8 @@ using System.Text;
 using AxisSim.Plots;
 using AxisSim.Plots.Drawing;
 using AxisSim.Plots.Envelopes;
+using AxisSim.Plots.Pictures;
+using AxisSim.Tests.Invented;
 using OxyPlot;
 
 namespace AxisSim.Tests.Unit.Plots;

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using System.Xml.Linq;
 using AxisSim.Plots;
+using AxisSim.Plots.Drawing;
 using SkiaSharp;
 
 namespace AxisSim.Tests.Unit.Plots;

@@ -1,6 +1,8 @@
 using AxisSim.Core.Outcomes;
 using AxisSim.Plots;
-using AxisSim.Tests.Unit.Comparisons;
+using AxisSim.Plots.Drawing;
+using AxisSim.Tests.Invented;
+using AxisSim.Tests.Unit.Core.Comparisons;
 using SkiaSharp;
 
 namespace AxisSim.Tests.Unit.Plots;

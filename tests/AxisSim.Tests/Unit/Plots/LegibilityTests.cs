@@ -5,6 +5,7 @@ using AxisSim.Plots;
 using AxisSim.Plots.Drawing;
 using AxisSim.Plots.Moves;
 using AxisSim.Plots.TorqueSpeed;
+using AxisSim.Tests.Invented;
 using OxyPlot;
 using OxyPlot.Annotations;
 using OxyPlot.Series;

@@ -6,6 +6,8 @@ using AxisSim.Core.Batches;
 using AxisSim.Plots;
 using AxisSim.Plots.Drawing;
 using AxisSim.Plots.Maps;
+using AxisSim.Plots.Pictures;
+using AxisSim.Tests.Invented;
 using OxyPlot;
 using SkiaSharp;
 

@@ -1,9 +1,11 @@
 using System.Text;
 using AxisSim.Core.Questions;
 using AxisSim.Core.Reductions;
-using AxisSim.Plots.Drawing;
-using AxisSim.Plots.Reductions;
 using AxisSim.Plots;
+using AxisSim.Plots.Drawing;
+using AxisSim.Plots.Pictures;
+using AxisSim.Plots.Reductions;
+using AxisSim.Tests.Invented;
 
 namespace AxisSim.Tests.Unit.Plots;
 

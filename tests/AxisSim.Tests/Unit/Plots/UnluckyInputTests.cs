@@ -1,6 +1,8 @@
 using AxisSim.Core.Outcomes;
 using AxisSim.Plots;
 using AxisSim.Plots.Drawing;
+using AxisSim.Plots.Pictures;
+using AxisSim.Tests.Invented;
 using OxyPlot;
 using OxyPlot.Series;
 

@@ -5,6 +5,7 @@ using AxisSim.Core.Studies;
 using AxisSim.Files.Scenarios;
 using AxisSim.Report.Sheets;
 using AxisSim.Tests.Unit.Plots;
+using AxisSim.Tests.Unit.Report.Pages;
 
 namespace AxisSim.Tests.Unit.Report.Sheets;
 
