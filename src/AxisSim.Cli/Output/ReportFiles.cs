@@ -55,7 +55,7 @@ internal static class ReportFiles
             }),
             Lead = words.Lead,
             Reasons = [.. sections[true]],
-            Figures = [.. report.Results.SelectMany(result => Figures(report.Name, result))],
+            Figures = [.. report.Results.SelectMany(result => Figures(report, result))],
 
             // The cautions stand last on the screen, and here.
             Rest = [.. rest.SkipLast(1), LimitText.Section, rest[^1]],
@@ -71,10 +71,10 @@ internal static class ReportFiles
         };
     }
 
-    private static IEnumerable<(string Key, IFigure Figure)> Figures(string name, AxisResult result)
+    private static IEnumerable<(string Key, IFigure Figure)> Figures(MoveReport report, AxisResult result)
     {
-        string key = result.Outcome.Axis.Key(), words = result.Outcome.Axis.Words(), verdict = VerdictText.OfAxis(result);
-        yield return ($"{key}-move", MoveSheet.Create(result.Trace, result.Outcome, $"{name}: {words}", verdict));
+        string name = report.Name, key = result.Outcome.Axis.Key(), words = result.Outcome.Axis.Words(), verdict = VerdictText.OfAxis(result);
+        yield return ($"{key}-move", MoveSheet.Create(result.Trace, result.Outcome, $"{name}: {words}", $"{verdict}\n{MoveText.Sentence(report)}"));
         yield return ($"{key}-torque-speed", TorqueSpeedFigure.Create(result.Curves, $"{name}: torque and speed, {words}", result.Outcome.Facts.TotalReduction, verdict));
     }
 }

@@ -10,7 +10,7 @@ internal sealed class SheetLayout(SettingsSheet sheet, SheetSide side, double le
     private const double SmallScale = 0.84;
 
     /// <summary>The numbers take this share of the width, the notes beside them the rest.</summary>
-    private const double SettingsShare = 0.66;
+    private const double SettingsShare = 0.72;
 
     private const double Gutter = 16.0;
 
@@ -99,7 +99,7 @@ internal sealed class SheetLayout(SettingsSheet sheet, SheetSide side, double le
     private double Settings(SheetPen pen, double y, double room)
     {
         int axes = sheet.Axes.Count;
-        double value = room * (axes > 1 ? 0.22 : 0.3), unit = room * 0.18, name = room - unit - (axes * value);
+        double value = room * (axes > 1 ? 0.2 : 0.3), unit = room * 0.225, name = room - unit - (axes * value);
         double X(int axis) => left + name + unit + (axis * value);
         y += pen.Text("Numbers to enter", left, y, name + unit - 4.0, bold: true, HeadScale);
         double head = 0.0;

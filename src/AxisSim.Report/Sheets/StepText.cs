@@ -29,7 +29,7 @@ internal static class StepText
             "Power on",
             "Clutches open (an axis without a clutch: payload and weights off). Nothing commanded. Read the supply current with the drives off (powered, motors without current), then on: the difference counts.",
             [
-                Row(input, "Supply current, drives on less off, motor holding", "A", axis => Say.Number(PowerOnStudy.SupplyAmperes(axis.Model, axis.Model.Drive.HoldingCurrentAmperes, ambient), 2)),
+                Row(input, "Supply current, drives on less off", "A", axis => Say.Number(PowerOnStudy.SupplyAmperes(axis.Model, axis.Model.Drive.HoldingCurrentAmperes, ambient), 2)),
             ],
             "a motor turns by itself, smells or is too hot to touch; the difference is far off (rms and peak mixed up: twice or half of it; a drive's bridge may add a fifth); the voltage sinks.");
     }
@@ -84,7 +84,7 @@ internal static class StepText
             [
                 Row(input, "Rate; greatest acceleration", "deg/s; deg/s\u00b2", axis => $"{Say.Number(Units.Degrees(axis.Slews[stage].SlewRateRadiansPerSecond), 4)}; {Say.Number(Units.Degrees(axis.Slews[stage].AccelerationRadiansPerSecondSquared))}"),
                 Row(input, "The move takes", "s", axis => axis.Slews[stage].OwnSeconds > 0.0 ? Say.Number(axis.Slews[stage].OwnSeconds) : "does not move"),
-                Row(input, "Peak supply current, less that with drives off", "A", axis => Say.Number(axis.Slews[stage].Outcome.Power.PeakSupplyAmperes, 2)),
+                Row(input, "Peak supply current, on less off", "A", axis => Say.Number(axis.Slews[stage].Outcome.Power.PeakSupplyAmperes, 2)),
                 Row(input, $"Within {Units.SmallAngle(input.Setup.Move.SettleToleranceRadians)} of its rest after", "s", axis => Rest(axis.Slews[stage])),
             ],
             last ? "it growls, thumps or falls silent (lost step: supply off, hold the tube), encoder and step count disagree, or it ends elsewhere."

@@ -5,6 +5,10 @@ namespace AxisSim.Cli.Text.Moves;
 /// <summary>Where a move goes: hour angle and declination as the sky has them, with the side of the pier.</summary>
 internal static class MoveText
 {
+    /// <summary>The move in a sentence, for figures.</summary>
+    public static string Sentence(MoveReport report) =>
+        $"From {SkyText.Of(report.Setup.Move.Start, report.LatitudeRadians)}, to {SkyText.Of(report.Setup.Move.End, report.LatitudeRadians)}{(SkyText.Between(report.Setup.Move, report.LatitudeRadians) is { } between ? "; " + between : "")}.";
+
     /// <summary>Rows of names and values.</summary>
     public static IEnumerable<(string Name, string Value)> Rows(MoveReport report)
     {

@@ -153,7 +153,7 @@ public sealed class SheetNumberTests
             double reduction = before * model.Train.Worm.WheelTeeth / model.Train.Worm.Starts;
             bool polar = axis == MountAxis.Polar;
             double tracking = polar ? model.Drive.TrackingCurrentAmperes : model.Drive.HoldingCurrentAmperes;
-            sheet.Check("Power on", "Supply current, drives on less off, motor holding", "A", i, AtRest(model, model.Drive.HoldingCurrentAmperes, ambient));
+            sheet.Check("Power on", "Supply current, drives on less off", "A", i, AtRest(model, model.Drive.HoldingCurrentAmperes, ambient));
             sheet.Check("One motor turn", "Pulses", "", i, pulses);
             sheet.Check("One motor turn", "The worm turns by", "deg", i, 360.0 / before);
             sheet.Check("Sense of rotation", "Pulses for 1 deg", "", i, pulses * reduction / 360.0);
@@ -199,7 +199,7 @@ public sealed class SheetNumberTests
                 Assert.True(path > degrees * ramp, "the path is too short for the paper formula"); // no shipped one is
                 sheet.Check(title, "Rate; greatest acceleration", "deg/s; deg/s\u00b2", i, degrees, acceleration);
                 sheet.Check(title, "The move takes", "s", i, (path / degrees) + ramp);
-                sheet.Check(title, "Peak supply current, less that with drives off", "A", i, outcome.Power.PeakSupplyAmperes);
+                sheet.Check(title, "Peak supply current, on less off", "A", i, outcome.Power.PeakSupplyAmperes);
                 string rest = $"Within {move.SettleToleranceRadians * 648000.0 / Math.PI:0} arcsec of its rest after";
                 if (outcome.Settling?.AgainstRestSeconds is > 0.0 and var time && outcome.Verdict == Verdict.Arrives)
                 {

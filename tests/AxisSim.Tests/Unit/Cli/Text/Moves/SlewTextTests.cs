@@ -1,19 +1,16 @@
 using AxisSim.Cli.Text;
-using AxisSim.Cli.Text.Balance;
 using AxisSim.Cli.Text.Moves;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
-using AxisSim.Core.Payloads;
 using AxisSim.Core.Sky;
 using AxisSim.Tests.Invented;
 
 namespace AxisSim.Tests.Unit.Cli.Text.Moves;
 
-/// <summary>What is said of the path, of a motor that is too strong, and of poses.</summary>
+/// <summary>What is said of the path, of a motor that is too strong.</summary>
 public sealed class SlewTextTests
 {
     private const double Degree = Math.PI / 180.0;
-    private const double Latitude = 54.4 * Degree;
 
     [Fact]
     public void The_slew_is_that_of_the_axis_and_the_slower_one_is_named()
