@@ -7,7 +7,7 @@ using AxisSim.Tests.Invented;
 
 namespace AxisSim.Tests.Unit.Cli.Text.Moves;
 
-/// <summary>What is said of the path, of a motor that is too strong.</summary>
+/// <summary>What is said of the path, and of a motor that is too strong.</summary>
 public sealed class SlewTextTests
 {
     private const double Degree = Math.PI / 180.0;
