@@ -15,8 +15,8 @@ internal static class AdviceWork
 {
     private const double Nominal = 1.0;
 
-    /// <summary>The advice for every axis of a report.</summary>
-    public static IReadOnlyList<AxisAdvice> Of(Scenario scenario, MoveReport report, QuestionOptions options)
+    /// <summary>The advice for every axis of a report, as a question.</summary>
+    public static Asked<IReadOnlyList<AxisAdvice>> Ask(Scenario scenario, MoveReport report)
     {
         AxisAdvice[] drafts = Drafts(report);
         (int Draft, Func<AxisAdvice, IReadOnlyList<CureAdvice>> Part, double Factor)[] parts =
@@ -27,13 +27,17 @@ internal static class AdviceWork
         ];
         (int Draft, int Part, CureAdvice Advice, double Factor)[] asked = [.. parts.SelectMany((part, p) => part.Part(drafts[part.Draft]).Where(advice => advice.Settings.Count > 0).Select(advice => (part.Draft, p % Parts.Length, advice, part.Factor)))];
         int[] also = [.. Enumerable.Range(0, asked.Length).Where(k => asked[k].Advice.Also.Count > 0)];
-        bool[] holds = TypedTrial.Hold(
+        Asked<bool[]> trial = TypedTrial.Ask(
             scenario,
             [
                 .. asked.Select(one => new Promise(drafts[one.Draft].Axis, one.Advice.Settings, one.Factor)),
                 .. also.Select(k => new Promise(drafts[asked[k].Draft].Axis, asked[k].Advice.Also, asked[k].Factor)),
-            ],
-            options);
+            ]);
+        return new Asked<IReadOnlyList<AxisAdvice>>(trial.Cases, results => Told(drafts, asked, also, trial.Answer(results)));
+    }
+
+    private static AxisAdvice[] Told(AxisAdvice[] drafts, (int Draft, int Part, CureAdvice Advice, double Factor)[] asked, int[] also, bool[] holds)
+    {
         CureAdvice? Kept(int draft, int part, CureAdvice advice)
         {
             int k = Array.FindIndex(asked, one => one.Draft == draft && one.Part == part && ReferenceEquals(one.Advice, advice));
@@ -41,15 +45,15 @@ internal static class AdviceWork
             return k < 0 || (holds[k] && (more < 0 || holds[asked.Length + more])) ? advice : holds[k] ? advice.Without : null;
         }
 
-        CureAdvice[] Told(int draft, int part, IReadOnlyList<CureAdvice> advice) => [.. advice.Select(one => Kept(draft, part, one)).OfType<CureAdvice>()];
+        CureAdvice[] OfPart(int draft, int part, IReadOnlyList<CureAdvice> advice) => [.. advice.Select(one => Kept(draft, part, one)).OfType<CureAdvice>()];
         return [.. drafts.Select((draft, i) => draft with
         {
-            Cures = Told(i, 0, draft.Cures),
-            Pairs = Told(i, 1, draft.Pairs),
-            Lifts = Told(i, 2, draft.Lifts),
-            Settles = Told(i, 3, draft.Settles),
-            Savings = Told(i, 4, draft.Savings),
-            Watches = Told(i, 5, draft.Watches),
+            Cures = OfPart(i, 0, draft.Cures),
+            Pairs = OfPart(i, 1, draft.Pairs),
+            Lifts = OfPart(i, 2, draft.Lifts),
+            Settles = OfPart(i, 3, draft.Settles),
+            Savings = OfPart(i, 4, draft.Savings),
+            Watches = OfPart(i, 5, draft.Watches),
         })];
     }
 

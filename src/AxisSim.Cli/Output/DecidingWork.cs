@@ -10,8 +10,8 @@ namespace AxisSim.Cli.Output;
 /// <summary>Finds which of the keys that a scenario leaves out would, within their usual ranges, change the verdict on an axis.</summary>
 internal static class DecidingWork
 {
-    /// <summary>The keys, each with the first end of its range that decides otherwise.</summary>
-    public static IReadOnlyList<DecidingKey> Of(Scenario scenario, MoveReport report, QuestionOptions options)
+    /// <summary>The keys, each with the first end of its range that decides otherwise, as a question.</summary>
+    public static Asked<IReadOnlyList<DecidingKey>> Ask(Scenario scenario, MoveReport report)
     {
         MountAxis[] axes = [.. report.Results.Where(result => result.Broken is null).Select(result => result.Outcome.Axis)];
         (AssumedKey Key, IReadOnlyList<string> Settings, MountSetup Setup)[] variants =
@@ -23,10 +23,11 @@ internal static class DecidingWork
                select (key, settings, setup),
         ];
         BatchCase[] cases = [.. axes.Select(axis => new BatchCase(scenario.Setup, axis)), .. variants.SelectMany(variant => axes.Select(axis => new BatchCase(variant.Setup, axis)))];
-        BatchEnd[] ends = cases.Length == 0 ? [] :
-        [
-            .. BatchStudy.Run(cases, new BatchOptions { Depth = BatchDepth.Settling, StepSeconds = options.StepSeconds, Threads = options.Threads, Stop = options.Stop }).Select(result => result.End),
-        ];
+        return new Asked<IReadOnlyList<DecidingKey>>([.. cases.Select(one => one with { Depth = BatchDepth.Settling })], results => Deciding(axes, variants, [.. results.Select(result => result.End)]));
+    }
+
+    private static List<DecidingKey> Deciding(MountAxis[] axes, (AssumedKey Key, IReadOnlyList<string> Settings, MountSetup Setup)[] variants, BatchEnd[] ends)
+    {
         var deciding = new List<DecidingKey>();
         for (int i = 0; i < variants.Length; i++)
         {

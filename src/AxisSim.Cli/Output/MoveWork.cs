@@ -16,7 +16,8 @@ internal static class MoveWork
     {
         MoveReport report = Bare(scenario, file, settings, step, results);
         var options = new QuestionOptions { StepSeconds = step, Stop = stop };
-        return report with { Advice = AdviceWork.Of(scenario, report, options), Deciding = DecidingWork.Of(scenario, report, options) };
+        var (advice, deciding) = Asked.Run(AdviceWork.Ask(scenario, report), DecidingWork.Ask(scenario, report), options);
+        return report with { Advice = advice, Deciding = deciding };
     }
 
     private static MoveReport Bare(Scenario scenario, string file, string[] settings, double step, IReadOnlyList<AxisResult> results) => new()

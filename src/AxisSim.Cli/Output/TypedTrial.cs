@@ -20,47 +20,44 @@ internal static class TypedTrial
     /// Which promises hold: the scenario is read again with the settings, the axis arrives and settles as the mount is, arrives at the load factor, and the other axis arrives and settles too unless
     /// it fails without them as well.
     /// </summary>
-    public static bool[] Hold(Scenario scenario, IReadOnlyList<Promise> promises, QuestionOptions options)
+    public static bool[] Hold(Scenario scenario, IReadOnlyList<Promise> promises, QuestionOptions options) => Ask(scenario, promises).Run(options);
+
+    /// <summary>The same as a question.</summary>
+    public static Asked<bool[]> Ask(Scenario scenario, IReadOnlyList<Promise> promises)
     {
         MountSetup?[] setups = [.. promises.Select(promise => scenario.With(promise.Settings).Scenario?.Setup)];
         int[] read = [.. Enumerable.Range(0, promises.Count).Where(i => setups[i] is not null)];
-        var wholes = new List<BatchCase>();
-        var others = new List<int>();
-        foreach (int i in read)
-        {
-            wholes.Add(new BatchCase(setups[i]!, promises[i].Axis));
-        }
-
-        foreach (int i in read.Where(i => Has(setups[i]!, Other(promises[i].Axis))))
-        {
-            others.Add(i);
-            wholes.Add(new BatchCase(setups[i]!, Other(promises[i].Axis)));
-        }
+        int[] others = [.. read.Where(i => Has(setups[i]!, Other(promises[i].Axis)))];
 
         // The other axis as it is without the settings, to see whether it fails anyway.
         MountAxis[] plain = [.. others.Select(i => Other(promises[i].Axis)).Distinct()];
-        wholes.AddRange(plain.Select(axis => new BatchCase(scenario.Setup, axis)));
-        bool[] settled = Arrive(wholes, BatchDepth.Settling, options);
-        bool[] loaded = Arrive([.. read.Select(i => new BatchCase(setups[i]!.Loaded(promises[i].Axis, promises[i].LoadFactor), promises[i].Axis))], BatchDepth.Outcome, options);
-        bool[] holds = new bool[promises.Count];
-        for (int k = 0; k < read.Length; k++)
-        {
-            int beside = others.IndexOf(read[k]);
-            bool other = beside < 0 || settled[read.Length + beside] || !settled[read.Length + others.Count + Array.IndexOf(plain, Other(promises[read[k]].Axis))];
-            holds[read[k]] = settled[k] && loaded[k] && other;
-        }
+        BatchCase[] settling =
+        [
+            .. read.Select(i => new BatchCase(setups[i]!, promises[i].Axis)),
+            .. others.Select(i => new BatchCase(setups[i]!, Other(promises[i].Axis))),
+            .. plain.Select(axis => new BatchCase(scenario.Setup, axis)),
+        ];
+        BatchCase[] loaded = [.. read.Select(i => new BatchCase(setups[i]!.Loaded(promises[i].Axis, promises[i].LoadFactor), promises[i].Axis))];
+        return new Asked<bool[]>(
+            [.. settling.Select(one => one with { Depth = BatchDepth.Settling }), .. loaded.Select(one => one with { Depth = BatchDepth.Outcome })],
+            results =>
+            {
+                bool Arrives(int index) => results[index].End == BatchEnd.Arrives;
+                bool[] holds = new bool[promises.Count];
+                for (int k = 0; k < read.Length; k++)
+                {
+                    int beside = Array.IndexOf(others, read[k]);
+                    bool other = beside < 0 || Arrives(read.Length + beside) || !Arrives(read.Length + others.Length + Array.IndexOf(plain, Other(promises[read[k]].Axis)));
+                    holds[read[k]] = Arrives(k) && Arrives(settling.Length + k) && other;
+                }
 
-        return holds;
+                return holds;
+            });
     }
 
     /// <summary>The first of some lines, in their order, with which every axis that it names arrives and settles and bears a load factor; null when none does. A line is run only if those before it fail.</summary>
     public static TypedLine? First(Scenario scenario, IEnumerable<TypedLine> lines, double loadFactor, QuestionOptions options) =>
         lines.FirstOrDefault(line => Array.TrueForAll(Hold(scenario, [.. line.Axes.Select(axis => new Promise(axis, line.Settings, loadFactor))], options), holds => holds));
-
-    private static bool[] Arrive(List<BatchCase> cases, BatchDepth depth, QuestionOptions options) => cases.Count == 0 ? [] :
-    [
-        .. BatchStudy.Run(cases, new BatchOptions { Depth = depth, StepSeconds = options.StepSeconds, Threads = options.Threads, Stop = options.Stop }).Select(result => result.End == BatchEnd.Arrives),
-    ];
 
     private static MountAxis Other(MountAxis axis) => axis == MountAxis.Polar ? MountAxis.Declination : MountAxis.Polar;
 

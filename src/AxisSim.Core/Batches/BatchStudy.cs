@@ -41,7 +41,7 @@ public static class BatchStudy
                 Done(item.Index, item.Result(BatchEnd.NotWorkable, double.NaN));
             }
 
-            List<TeamPlan> teams = TeamPlan.Of(ready, LaneWidths.Of(options.Width), parallel.MaxDegreeOfParallelism);
+            List<TeamPlan> teams = TeamPlan.Of(LaneCase.Different([.. ready.Where(item => item.Choice.Workable)]), LaneWidths.Of(options.Width), parallel.MaxDegreeOfParallelism);
             using var engines = new ThreadLocal<ILaneEngine>(() => LaneWidths.Engine(options.Width, teams.Max(team => team.Cases.Count)));
             Parallel.ForEach(System.Collections.Concurrent.Partitioner.Create(teams, loadBalance: true), parallel, team =>
                 new LaneTeam(engines.Value!, team.Cases, team.Shared, (item, result) => Done(item.Index, result)).Run(options.Stop));

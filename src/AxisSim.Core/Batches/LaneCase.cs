@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
 using AxisSim.Core.Dynamics;
 using AxisSim.Core.Motion;
 using AxisSim.Core.Mount;
@@ -16,6 +17,9 @@ internal sealed class LaneCase
     /// <summary>Where only the outcome is asked for, time watched beyond the slew, s: a rotor that goes through the target has shown it by then.</summary>
     public const double BeyondSeconds = 0.3;
 
+    // In larger batches (cells of a map, mounts within tolerances) none is like another, and looking for it is a twentieth of a short move.
+    private const int MostCompared = 256;
+
     private readonly BatchCase _item;
     private readonly LaneAxis _ready;
     private readonly double _ratio;
@@ -23,12 +27,15 @@ internal sealed class LaneCase
     public LaneCase(int index, BatchCase item, BatchOptions options)
     {
         Index = index;
-        Settles = options.Depth == BatchDepth.Settling;
+        Alike = [this];
+        Settles = (item.Depth ?? options.Depth) == BatchDepth.Settling;
         _item = item;
         AxisModel model = item.Setup.Axis(item.Axis);
         _ratio = model.Train.TotalRatio;
         _ready = new LaneAxis(item.Setup, item.Axis, new MovePlan(item.Setup), options.StepSeconds, options.StepAsAsked);
         Key = new TeamKey(Numbers(model));
+        double held = Settles || UntilSeconds - _ready.ShaftPlan.SlewSeconds < 2.0 * BeyondSeconds ? double.PositiveInfinity : HeldAxis.FromSeconds(item.Setup, item.Axis, _ready);
+        HeldFromSeconds = Math.Min(held, UntilSeconds);
     }
 
     public int Index { get; }
@@ -46,6 +53,9 @@ internal sealed class LaneCase
     /// <summary>Equal for cases that get the same commands, disturbances and plan.</summary>
     public TeamKey Key { get; }
 
+    /// <summary>Cases that take the very same steps, this one the first: one lane serves them all.</summary>
+    public IReadOnlyList<LaneCase> Alike { get; private set; }
+
     public double SlewSeconds => _ready.Plan.SlewSeconds;
 
     /// <summary>Whether settling and heat are asked for.</summary>
@@ -53,6 +63,9 @@ internal sealed class LaneCase
 
     /// <summary>Time to which it is run, s.</summary>
     public double UntilSeconds => Settles ? _ready.Plan.EndSeconds : _ready.Plan.SlewSeconds + BeyondSeconds;
+
+    /// <summary>Time from which it may be known to keep its place (<see cref="HeldAxis"/>), s; that to which it is run where it is not.</summary>
+    public double HeldFromSeconds { get; }
 
     /// <summary>Planned angle of the axis at a time not before that of the last call with the same cursor, rad.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -81,9 +94,45 @@ internal sealed class LaneCase
         return new BatchResult(settled is null ? BatchEnd.DoesNotSettle : BatchEnd.Arrives, double.NaN, SlewSeconds, settled ?? double.NaN, ContinuousHeat.Of(_item.Setup, _item.Axis, watts).Celsius);
     }
 
+    /// <summary>The first of each set of cases that take the same steps.</summary>
+    public static IReadOnlyList<LaneCase> Different(IReadOnlyList<LaneCase> cases)
+    {
+        if (cases.Count > MostCompared)
+        {
+            return cases;
+        }
+
+        var different = new List<LaneCase>();
+        foreach (var alike in cases.GroupBy(c => new LaneIdentity(c.Bits())))
+        {
+            LaneCase first = alike.First();
+            first.Alike = [.. alike];
+            different.Add(first);
+        }
+
+        return different;
+    }
+
     public LaneCommands Commands() => _ready.Commands();
 
     public LaneDisturbances Disturbances() => _ready.Disturbances();
+
+    /// <summary>All that its steps and the watch on them follow from, bit for bit.</summary>
+    private long[] Bits()
+    {
+        LaneParameters parameters = Parameters;
+        LaneState start = Start;
+        ReadOnlySpan<long> row = MemoryMarshal.Cast<LaneParameters, long>(MemoryMarshal.CreateReadOnlySpan(ref parameters, 1));
+        ReadOnlySpan<long> state = MemoryMarshal.Cast<LaneState, long>(MemoryMarshal.CreateReadOnlySpan(ref start, 1));
+        long parts = 0;
+        foreach (bool part in (ReadOnlySpan<bool>)[Features.Shaft, Features.Payload, Features.Power, Features.Pose, Terms.Outside, Terms.Inertia, Terms.Error, Terms.SecondHarmonic, Terms.Runout, Terms.Heat])
+        {
+            parts = (2 * parts) + (part ? 1 : 0);
+        }
+
+        double[] watch = [Choice.StepSeconds, UntilSeconds, HeldFromSeconds, Settles ? SettleJudge.Of(_item.Setup, _item.Axis).RestSeconds : -1.0];
+        return [parts, .. MemoryMarshal.Cast<double, long>(watch), .. MemoryMarshal.Cast<double, long>(Key.Numbers), .. row, .. state];
+    }
 
     private IEnumerable<double> Numbers(AxisModel model)
     {
@@ -116,6 +165,8 @@ internal sealed class TeamKey : IEquatable<TeamKey>
 
         _hash = hash.ToHashCode();
     }
+
+    public ReadOnlySpan<double> Numbers => _numbers;
 
     public bool Equals(TeamKey? other) => other is not null && _numbers.AsSpan().SequenceEqual(other._numbers);
 

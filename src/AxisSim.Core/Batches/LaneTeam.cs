@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using AxisSim.Core.Outcomes;
 using AxisSim.Core.Stepping;
 using AxisSim.Core.Stepping.Jobs;
 using AxisSim.Core.Stepping.Lanes;
@@ -13,6 +14,9 @@ internal sealed class LaneTeam
 
     // Often enough for Ctrl-C to act at once.
     private const int BlocksBetweenLooks = 64;
+
+    // A swing at some hundreds of hertz is met in all its phases.
+    private const double LookSeconds = 4.3e-3;
 
     private readonly ILaneEngine _engine;
     private readonly Action<LaneCase, BatchResult> _decided;
@@ -29,7 +33,11 @@ internal sealed class LaneTeam
     private readonly LaneStepKind[] _kinds;
     private readonly LaneCommand[] _block = new LaneCommand[Steps];
     private readonly LaneSplitDecays[] _decays = new LaneSplitDecays[Steps];
-    private readonly double _soonest;
+
+    // When each lane is to be looked at next, and since when its rotor has been calm, s.
+    private readonly double[] _looks;
+    private readonly double[] _calm;
+    private double _soonest;
 
     // Of the first case, for what all have in common.
     private LaneParameters _firstParameters;
@@ -66,7 +74,9 @@ internal sealed class LaneTeam
         }
 
         FillUp();
-        _soonest = cases.Min(c => c.UntilSeconds);
+        _looks = [.. cases.Select(c => c.HeldFromSeconds)];
+        _calm = [.. _looks];
+        _soonest = _looks.Min();
         _record = first.Settles ? new LaneRecord(_cases, _step, engine.Width) : null;
     }
 
@@ -159,22 +169,54 @@ internal sealed class LaneTeam
         {
             LaneCase item = _cases[lane];
             LaneSign sign = _signs[lane / _engine.Width];
-            bool through = now >= item.UntilSeconds || (constant && sign == LaneSign.Rests);
             BatchEnd? failed = sign == LaneSign.Attention ? Failed(lane, steps) : null;
+            bool through = now >= item.UntilSeconds || (constant && sign == LaneSign.Rests) || (now >= _looks[lane] && IsHeld(lane, steps));
             if (failed is null && !through)
             {
                 continue;
             }
 
-            _decided(item, failed is { } end ? item.Result(end, now) : item.Result(_record?.Errors(lane, item), _engine.State(lane)));
+            Tell(item, failed, now, failed is null ? _record?.Errors(lane, item) : null, _engine.State(lane));
             left = true;
             Leave(lane);
         }
 
-        if (left && _lanes > 0)
+        if (_lanes == 0)
+        {
+            return;
+        }
+
+        _soonest = _looks.AsSpan(0, _lanes)[0];
+        foreach (double look in _looks.AsSpan(1, _lanes - 1))
+        {
+            _soonest = Math.Min(_soonest, look);
+        }
+
+        if (left)
         {
             FillUp();
             _ownCommands?.Look(_lanes);
+        }
+    }
+
+    /// <summary>Looks at a lane whose own slew is over: whether it is known to keep its place.</summary>
+    private bool IsHeld(int lane, long steps)
+    {
+        double now = steps * _step;
+        if (!(Math.Abs(Lag(lane, _engine.State(lane), steps)) <= HeldAxis.CalmFullSteps))
+        {
+            _calm[lane] = now;
+        }
+
+        _looks[lane] = Math.Min(_cases[lane].UntilSeconds, now + LookSeconds);
+        return now - _calm[lane] >= LaneCase.BeyondSeconds;
+    }
+
+    private void Tell(LaneCase item, BatchEnd? failed, double now, SettleTrail? errors, in LaneState state)
+    {
+        foreach (LaneCase one in item.Alike)
+        {
+            _decided(one, failed is { } end ? one.Result(end, now) : one.Result(errors, state));
         }
     }
 
@@ -189,6 +231,7 @@ internal sealed class LaneTeam
         _engine.Copy(_lanes, lane);
         _record?.Copy(_lanes, lane);
         _cases[lane] = _cases[_lanes];
+        (_looks[lane], _calm[lane]) = (_looks[_lanes], _calm[_lanes]);
         _ownCommands?.Copy(_lanes, lane);
         _ownDisturbances?.Copy(_lanes, lane);
     }
@@ -197,13 +240,15 @@ internal sealed class LaneTeam
     private BatchEnd? Failed(int lane, long steps)
     {
         LaneState s = _engine.State(lane);
-        double plan = _ownCommands?.PlanFullSteps(lane, steps) ?? _sharedCommands!.PlanFullSteps;
-        double lag = s.Rotor - (0.5 * s.RotorSpeed) - plan;
         return !LaneSetup.IsFinite(s) ? BatchEnd.Broken
             : s.Slip != 0.0 ? BatchEnd.ClutchSlips
-            : Math.Abs(lag) > MoveRun.LostFullSteps ? BatchEnd.Stalls
+            : Math.Abs(Lag(lane, s, steps)) > MoveRun.LostFullSteps ? BatchEnd.Stalls
             : null;
     }
+
+    /// <summary>Rotor less its command, full steps.</summary>
+    private double Lag(int lane, in LaneState s, long steps) =>
+        s.Rotor - (0.5 * s.RotorSpeed) - (_ownCommands?.PlanFullSteps(lane, steps) ?? _sharedCommands!.PlanFullSteps);
 
     private void FillUp()
     {

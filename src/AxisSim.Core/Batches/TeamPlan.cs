@@ -17,11 +17,11 @@ internal sealed record TeamPlan(IReadOnlyList<LaneCase> Cases, bool Shared)
     // One command for all is worked out as a number: that pays where it saves as many commands of whole vectors.
     private const int FewestSharingVectors = 2;
 
-    /// <summary>Puts cases together: those with the same commands first, what is left over with others of their kind.</summary>
+    /// <summary>Puts cases, each of which has a step, together: those with the same commands first, what is left over with others of their kind.</summary>
     public static List<TeamPlan> Of(IEnumerable<LaneCase> cases, int width, int threads)
     {
         var teams = new List<TeamPlan>();
-        foreach (var alike in cases.Where(c => c.Choice.Workable).GroupBy(c => (c.Features, c.Terms, c.Choice.StepSeconds)))
+        foreach (var alike in cases.GroupBy(c => (c.Features, c.Terms, c.Choice.StepSeconds, c.Settles)))
         {
             int most = Most(alike.Count(), alike.First().Settles ? MostSettling : MostLanes, width, threads);
             var left = new List<LaneCase>();

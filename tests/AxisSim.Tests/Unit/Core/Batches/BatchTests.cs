@@ -119,6 +119,37 @@ public sealed class BatchTests
     }
 
     [Fact]
+    public void CasesAlikeAreToldEachAndDepthsMayDiffer()
+    {
+        List<BatchCase> cases = [.. Mixed(2.0).Take(12)];
+        BatchCase[] settling = [.. cases.Select(one => one with { Depth = BatchDepth.Settling })];
+        BatchCase[] asked = [.. cases, .. settling, .. Enumerable.Reverse(cases)];
+        int[] times = new int[asked.Length];
+        BatchResult[] results = BatchStudy.Run(asked, new BatchOptions { Threads = 2, Finished = (i, r) => Interlocked.Increment(ref times[i]) });
+        Assert.All(times, count => Assert.Equal(1, count));
+        Assert.Equal(BatchStudy.Run(cases, new BatchOptions()), results[..12]);
+        Assert.Equal(BatchStudy.Run(cases, new BatchOptions { Depth = BatchDepth.Settling }), results[12..24]);
+        Assert.Equal([.. Enumerable.Reverse(results[..12])], results[24..]);
+    }
+
+    [Fact]
+    public void OneLaneServesCasesThatTakeTheSameSteps()
+    {
+        MountSetup setup = Mixed(2.0)[3].Setup;
+        BatchCase[] cases =
+        [
+            new(setup, MountAxis.Polar),
+            new(setup with { Move = setup.Move with { SettleToleranceRadians = 1e-9 } }, MountAxis.Polar),
+            new(setup.Loaded(MountAxis.Polar, 1.0 + 1e-15), MountAxis.Polar),
+        ];
+        var options = new BatchOptions { Depth = BatchDepth.Settling };
+        LaneCase[] ready = [.. cases.Select((one, i) => new LaneCase(i, one, options))];
+        Assert.Equal([ready[0], ready[2]], LaneCase.Different(ready));
+        Assert.Equal(ready[..2], ready[0].Alike);
+        Assert.Equal([.. cases.Select(one => Assert.Single(BatchStudy.Run([one], options)))], BatchStudy.Run(cases, options));
+    }
+
+    [Fact]
     public void AStoppedBatchThrows()
     {
         using var stop = new CancellationTokenSource();
