@@ -57,23 +57,37 @@ public static class FigureWriter
     public static void WritePdf(IFigure figure, Stream stream)
     {
         ArgumentNullException.ThrowIfNull(figure);
+        WritePdf([figure], stream);
+    }
+
+    /// <summary>Writes a PDF of a page for each figure, under the title of the first, with the font inside.</summary>
+    /// <param name="pages">The figures; at least one.</param>
+    /// <param name="stream">Where to write.</param>
+    public static void WritePdf(IReadOnlyList<IFigure> pages, Stream stream)
+    {
+        ArgumentNullException.ThrowIfNull(pages);
         ArgumentNullException.ThrowIfNull(stream);
+        ArgumentOutOfRangeException.ThrowIfZero(pages.Count);
         SKDocumentPdfMetadata metadata = SKDocumentPdfMetadata.Default;
-        metadata.Title = figure.Title;
-        metadata.Subject = figure.Description;
+        metadata.Title = pages[0].Title;
+        metadata.Subject = string.Join(' ', pages.Select(page => page.Description));
         metadata.Creation = s_undated;
         metadata.Modified = s_undated;
-        using MemoryStream pages = new();
-        using (SKDocument document = SKDocument.CreatePdf(pages, metadata))
+        using MemoryStream made = new();
+        using (SKDocument document = SKDocument.CreatePdf(made, metadata))
         {
-            SKCanvas canvas = document.BeginPage((float)figure.Width * PointsPerPixel, (float)figure.Height * PointsPerPixel);
-            Draw(figure, canvas, RenderTarget.VectorGraphic, PointsPerPixel);
-            document.EndPage();
+            foreach (IFigure page in pages)
+            {
+                SKCanvas canvas = document.BeginPage((float)page.Width * PointsPerPixel, (float)page.Height * PointsPerPixel);
+                Draw(page, canvas, RenderTarget.VectorGraphic, PointsPerPixel);
+                document.EndPage();
+            }
+
             document.Close();
         }
 
-        pages.Position = 0;
-        pages.CopyTo(stream);
+        made.Position = 0;
+        made.CopyTo(stream);
     }
 
     private static void Draw(IFigure figure, SKCanvas canvas, RenderTarget target, float scale)

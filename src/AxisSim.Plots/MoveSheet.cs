@@ -39,7 +39,7 @@ public static class MoveSheet
             panels.Add(closeUp);
         }
 
-        string description = verdict + " Panels from above: " + string.Join("; ", panels.Select(panel => panel.Heading)) + ".";
+        string description = verdict.ReplaceLineEndings(" ") + " Panels from above: " + string.Join("; ", panels.Select(panel => panel.Heading)) + ".";
         return new Sheet(title, verdict, description, panels);
     }
 }

@@ -1,4 +1,3 @@
-using System.Text;
 using System.CommandLine;
 using System.Runtime.CompilerServices;
 using AxisSim.Cli.Input;
@@ -6,18 +5,14 @@ using AxisSim.Cli.Json;
 using AxisSim.Cli.Output;
 using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Balance;
-using AxisSim.Core.Questions;
-using AxisSim.Core.Studies;
 using AxisSim.Files.Scenarios;
 using AxisSim.Files.Tables;
 
 namespace AxisSim.Cli.Commands;
 
-/// <summary><c>axissim balance FILE</c>: imbalance over all poses, and where weights and payload should go.</summary>
+/// <summary><c>axissim balance FILE</c>: imbalance over all poses, how much it matters, and where weights and payload should go.</summary>
 internal static class BalanceCommand
 {
-    private const string Outcome = "balance.json";
-
     private sealed record Request(string File, LaidArguments Laid, string? Folder, string? Scenario, string? Format);
 
     /// <summary>The command.</summary>
@@ -25,8 +20,8 @@ internal static class BalanceCommand
     {
         Argument<string> file = SharedOptions.File();
         var lay = new LayOptions();
-        Option<string> format = SharedOptions.Format(), folder = SharedOptions.Out("the places of a balanced payload as settings (TOML) and the document (JSON)"), whole = NewScenario.Option("the payload balanced and its places");
-        var command = new Command("balance", "Imbalance about both axes over all poses, and where to put counterweight and payload") { file, lay.Files, lay.Set, folder, whole, format };
+        Option<string> format = SharedOptions.Format(), folder = SharedOptions.Out("the picture (PNG, SVG), the places of a balanced payload as settings (TOML) and the outcome (JSON)"), whole = NewScenario.Option("the payload balanced and its places");
+        var command = new Command("balance", "Imbalance about both axes: how much, whether it matters, and where to put counterweight and payload") { file, lay.Files, lay.Set, folder, whole, format };
         command.SetAction(parsed => Run(host, new Request(parsed.GetRequiredValue(file), lay.Of(parsed), parsed.GetValue(folder), parsed.GetValue(whole), parsed.GetValue(format))));
         return command;
     }
@@ -54,23 +49,15 @@ internal static class BalanceCommand
             return ExitCodes.BadInput;
         }
 
-        BalanceReport report = BalanceStudy.Run(payload, scenario.LatitudeRadians);
-        BalanceTried tried = BalanceTrial.Of(scenario, payload, report, new QuestionOptions { Stop = host.Stop });
-        Carry? carry = BalanceCarry.Of(scenario, request.File, tried);
-        string Document() => OutcomeJson.ToText(
-            "balance",
-            ("program", ProgramVersion.Record),
-            ("scenario", ScenarioEntry.Of(scenario, request.File)),
-            ("balance", report),
-            ("tried_as_typed", tried));
+        BalanceAnswer answer = BalanceWork.Of(scenario, payload, host.Stop);
+        Carry? carry = BalanceCarry.Of(scenario, request.File, answer.Tried);
+        var document = new BalanceDocument(answer, request.File);
         if (folder is not null)
         {
-            folder.Remove(Outcome);
-            Carry.Write(folder, CarryText.Balanced, carry);
-            folder.Write(Outcome, stream => stream.Write(Encoding.UTF8.GetBytes(Document())));
+            BalanceFiles.Write(folder, answer, carry, document);
         }
 
         carry?.WriteScenario(whole);
-        return Answer.Give(host, folder, whole, json, Document, page => BalancePresenter.Write(page, request.File, payload, scenario.LatitudeRadians, report, tried, host.Written));
+        return Answer.Give(host, folder, whole, json, document.Text, page => BalancePresenter.Write(page, request.File, answer, host.Written));
     }
 }

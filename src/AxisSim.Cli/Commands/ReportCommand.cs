@@ -2,12 +2,13 @@ using System.CommandLine;
 using System.Runtime.CompilerServices;
 using AxisSim.Cli.Input;
 using AxisSim.Cli.Output;
-using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Moves;
+using AxisSim.Cli.Text;
 using AxisSim.Core.Sky;
 using AxisSim.Core.Stepping;
 using AxisSim.Core.Studies;
 using AxisSim.Files.Scenarios;
+using AxisSim.Report.Sheets;
 
 namespace AxisSim.Cli.Commands;
 
@@ -52,7 +53,7 @@ internal static class ReportCommand
         int code = MoveWork.Code(report);
         if (report.Results.All(result => result.Broken is null))
         {
-            ReportFiles.Write(folder, scenario, report, [.. axes.Select(axis => axis.Slews)], date);
+            ReportFiles.Write(folder, scenario, report, [.. axes.Select(axis => axis.Slews)], Typed(host, scenario, report), date);
         }
 
         ReportPresenter.Write(new Page(host.Out, host.Colour, host.Columns), report, host.Written);
@@ -63,6 +64,12 @@ internal static class ReportCommand
         }
 
         return code;
+    }
+
+    private static TypedInput? Typed(Host host, Scenario scenario, MoveReport report)
+    {
+        using var progress = new ProgressLine(host.Error, host.ErrorIsTerminal);
+        return TypedWork.Of(scenario, report.Results, host.Stop, (axis, doing, share) => progress.Report(axis.Key(), doing, share));
     }
 
     private static (AxisResult Result, IReadOnlyList<SlewStage> Slews)[] Simulate(Host host, Scenario scenario)

@@ -1,5 +1,6 @@
 using AxisSim.Cli.Text;
 using AxisSim.Cli.Text.Balance;
+using AxisSim.Core.Mount;
 using AxisSim.Core.Payloads;
 using AxisSim.Core.Questions;
 using AxisSim.Core.Sky;
@@ -18,14 +19,13 @@ internal static class BalanceTrial
         string[] all = [.. drafts.SelectMany(step => step.Settings)];
         ShiftStep[] steps = [.. drafts.Select(step => step.Settings.Count > 0 && Holding(scenario, step.Settings, options, asFile: false) is null ? step with { Settings = [] } : step)];
         TypedLine? together = all.Length > 0 ? Holding(scenario, all, options, asFile: true) : null;
-        BalanceReport after = all.Length > 0 && Carry.Read(scenario, all) is { Payload: { } typed } read ? BalanceStudy.Run(typed, read.LatitudeRadians, gridSteps: 1) : report;
-        bool asTyped = !ReferenceEquals(after, report);
+        MountSetup after = all.Length > 0 && Carry.Read(scenario, all) is { } read ? read.Setup : scenario.Setup with { Load = MountLoadBuilder.FromBodies(report.Balanced, scenario.LatitudeRadians) };
         return new BalanceTried(
             steps,
             drafts,
             together,
-            asTyped ? after.Polar.NewtonMetres : report.RemainingPolarNewtonMetres,
-            asTyped ? after.Declination.NewtonMetres : report.RemainingDeclinationNewtonMetres,
+            BalanceReach.Of(after, scenario.LatitudeRadians, MountAxis.Polar).Worst.NewtonMetres,
+            BalanceReach.Of(after, scenario.LatitudeRadians, MountAxis.Declination).Worst.NewtonMetres,
             steps.Zip(drafts).Any(pair => pair.First.Settings.Count < pair.Second.Settings.Count) && together is null);
     }
 

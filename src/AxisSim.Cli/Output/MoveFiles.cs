@@ -43,7 +43,7 @@ internal static class MoveFiles
             CloseUp(folder, $"{axis}-close-up.csv", result);
             if (result.Trace.Count > 0)
             {
-                Figure(folder, $"{axis}-move", MoveSheet.Create(result.Trace, result.Outcome, $"{report.Name}: {result.Outcome.Axis.Words()}", VerdictText.OfAxis(result)));
+                Figure(folder, $"{axis}-move", MoveSheet.Create(result.Trace, result.Outcome, $"{report.Name}: {result.Outcome.Axis.Words()}", $"{VerdictText.OfAxis(result)}\n{MoveText.Sentence(report)}"));
             }
 
             Figure(folder, $"{axis}-torque-speed", TorqueSpeedFigure.Create(result.Curves, $"{report.Name}: torque and speed, {result.Outcome.Axis.Words()}", result.Outcome.Facts.TotalReduction, VerdictText.OfAxis(result)));

@@ -19,16 +19,16 @@ internal static class ReportFiles
 
     /// <summary>Writes the sheet, and the page last: where it is, the set is whole and of one run.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    public static void Write(OutputFolder folder, Scenario scenario, MoveReport report, IReadOnlyList<IReadOnlyList<SlewStage>> slews, DateOnly date)
+    public static void Write(OutputFolder folder, Scenario scenario, MoveReport report, IReadOnlyList<IReadOnlyList<SlewStage>> slews, TypedInput? typed, DateOnly date)
     {
-        ReportPage page = Content(scenario, report, slews, date);
+        ReportPage page = Content(scenario, report, slews, typed, date);
         folder.Remove(Page);
-        folder.Write(SheetName, stream => FigureWriter.WritePdf(new SheetFigure(page.Sheet), stream));
+        folder.Write(SheetName, stream => FigureWriter.WritePdf(SheetFigure.Both(page.Sheet), stream));
         folder.Write(Page, stream => ReportHtml.Write(page, stream));
     }
 
     /// <summary>The content of page and sheet.</summary>
-    public static ReportPage Content(Scenario scenario, MoveReport report, IReadOnlyList<IReadOnlyList<SlewStage>> slews, DateOnly date)
+    public static ReportPage Content(Scenario scenario, MoveReport report, IReadOnlyList<IReadOnlyList<SlewStage>> slews, TypedInput? typed, DateOnly date)
     {
         string program = $"{ProgramVersion.Record.Name} {ProgramVersion.Record.Version}", day = date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
         var words = new BlockPage();
@@ -49,11 +49,13 @@ internal static class ReportFiles
                 Date = date,
                 Verdict = VerdictText.OfMount(report.Results),
                 Setup = scenario.Setup,
+                LatitudeRadians = scenario.LatitudeRadians,
+                Typed = typed,
                 Axes = [.. report.Results.Zip(slews).Select(pair => new SheetAxis(scenario.Setup.Axis(pair.First.Outcome.Axis), pair.First, pair.Second))],
             }),
             Lead = words.Lead,
             Reasons = [.. sections[true]],
-            Figures = [.. report.Results.SelectMany(result => Figures(report.Name, result))],
+            Figures = [.. report.Results.SelectMany(result => Figures(report, result))],
 
             // The cautions stand last on the screen, and here.
             Rest = [.. rest.SkipLast(1), LimitText.Section, rest[^1]],
@@ -69,10 +71,10 @@ internal static class ReportFiles
         };
     }
 
-    private static IEnumerable<(string Key, IFigure Figure)> Figures(string name, AxisResult result)
+    private static IEnumerable<(string Key, IFigure Figure)> Figures(MoveReport report, AxisResult result)
     {
-        string key = result.Outcome.Axis.Key(), words = result.Outcome.Axis.Words(), verdict = VerdictText.OfAxis(result);
-        yield return ($"{key}-move", MoveSheet.Create(result.Trace, result.Outcome, $"{name}: {words}", verdict));
+        string name = report.Name, key = result.Outcome.Axis.Key(), words = result.Outcome.Axis.Words(), verdict = VerdictText.OfAxis(result);
+        yield return ($"{key}-move", MoveSheet.Create(result.Trace, result.Outcome, $"{name}: {words}", $"{verdict}\n{MoveText.Sentence(report)}"));
         yield return ($"{key}-torque-speed", TorqueSpeedFigure.Create(result.Curves, $"{name}: torque and speed, {words}", result.Outcome.Facts.TotalReduction, verdict));
     }
 }

@@ -15,6 +15,9 @@ public enum KeyKind
     /// <summary>A ratio, as a plain number or as teeth of the driven over the driving wheel: <c>5</c> or <c>"60/12"</c>.</summary>
     Ratio,
 
+    /// <summary>A number with its unit, as text; which units are right depends on another key.</summary>
+    AnyQuantity,
+
     /// <summary>Free text.</summary>
     Text,
 

@@ -38,6 +38,7 @@ public sealed record ScenarioKey
         KeyKind.Quantity when Dimension == Dimension.AxisOrMotorRate => "an axis rate in deg/s, arcmin/s, arcsec/s or x sidereal, or a motor speed in rpm, rev/s, rad/s or steps/s" + (AlsoAllowed is null ? "" : $", or \"{AlsoAllowed}\""),
         KeyKind.Quantity => $"{Article(DimensionNames.Of(Dimension))} {Bounds(" " + Unit)} (units: {UnitTable.Accepted(Dimension)})",
         KeyKind.Number => $"a number {Bounds("")}",
+        KeyKind.AnyQuantity => "a value with a unit that fits what it sets",
         KeyKind.WholeNumber when Minimum == Maximum => string.Create(CultureInfo.InvariantCulture, $"{Minimum}, the only one so far"),
         KeyKind.WholeNumber => $"a whole number {Bounds("")}{(MultipleOf > 1 ? string.Create(CultureInfo.InvariantCulture, $", a multiple of {MultipleOf}") : "")}",
         KeyKind.Ratio => $"a ratio {Bounds("")}, as a number or as teeth, \"60/12\"",
@@ -51,6 +52,7 @@ public sealed record ScenarioKey
     {
         KeyKind.Quantity => DimensionNames.Of(Dimension),
         KeyKind.Number => "number",
+        KeyKind.AnyQuantity => "value with its unit",
         KeyKind.WholeNumber => "whole number",
         KeyKind.Ratio => "ratio",
         KeyKind.Choice => "one word of a list",

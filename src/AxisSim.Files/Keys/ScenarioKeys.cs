@@ -7,7 +7,7 @@ public static class ScenarioKeys
     internal static readonly string[] Axes = ["polar", "declination"];
 
     /// <summary>Sections that are lists; their items are named.</summary>
-    internal static readonly string[] Lists = ["polar.stages", "declination.stages", "payload"];
+    internal static readonly string[] Lists = ["polar.stages", "declination.stages", "payload", ControllerKeys.List];
 
     private static readonly Dictionary<string, ScenarioKey> ByPath = All.ToDictionary(key => key.Path, StringComparer.Ordinal);
 
@@ -19,7 +19,7 @@ public static class ScenarioKeys
     {
         internal static readonly IReadOnlyList<ScenarioKey> Keys =
         [
-            .. MountKeys.Head, .. AxisKeys.Of("polar"), Like(), .. AxisKeys.Of("declination"), .. MountKeys.Payload, .. MountKeys.Move, .. MountKeys.Disturbances, .. ToleranceKeys.All,
+            .. MountKeys.Head, .. AxisKeys.Of("polar"), Like(), .. AxisKeys.Of("declination"), .. MountKeys.Payload, .. MountKeys.Move, .. MountKeys.Disturbances, .. ToleranceKeys.All, .. ControllerKeys.All,
         ];
 
         private static ScenarioKey Like() =>

@@ -22,6 +22,7 @@ internal static class CrossChecks
 
         LoadChecks.Report(values, axes, suggested);
         MoveChecks.Report(values, axes, suggested);
+        ControllerChecks.Report(values, axes);
     }
 
     /// <summary>Reports a key that the others make necessary.</summary>

@@ -75,6 +75,11 @@ internal static class MissingKeys
             yield return $"payload.{item}";
         }
 
+        foreach (string item in document.ItemsOf(ControllerKeys.List))
+        {
+            yield return $"{ControllerKeys.List}.{item}";
+        }
+
         if (document.Mentions("counterweight"))
         {
             yield return "counterweight";

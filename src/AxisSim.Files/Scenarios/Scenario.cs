@@ -1,3 +1,4 @@
+using AxisSim.Core.Controllers;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Recommendations;
 using AxisSim.Core.Payloads;
@@ -33,6 +34,9 @@ public sealed record Scenario
 
     /// <summary>What is not known exactly.</summary>
     public Tolerances Tolerances { get; init; } = new();
+
+    /// <summary>The numbers that the user's own controller takes; null when the scenario names none.</summary>
+    public ControllerScales? Controller { get; init; }
 
     /// <summary>What the reader made of the figures, for people: wiring, rms currents, conversions of speeds, defaults that matter.</summary>
     public required IReadOnlyList<string> Notes { get; init; }

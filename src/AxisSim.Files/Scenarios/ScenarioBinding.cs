@@ -25,6 +25,7 @@ internal static class ScenarioBinding
             PolarLoad = polar,
             DeclinationLoad = declination,
             Tolerances = ToleranceBinding.Bind(values),
+            Controller = ControllerBinding.Bind(values, polarAxis, declinationAxis),
             Notes = AxisNotes.Merged(notes),
             Assumed = UsualRanges.Of(values, polarAxis, declinationAxis),
             Sha256 = "",

@@ -21,6 +21,8 @@ public static class ScenarioTemplate
         ["polar.flexible"] = "A payload that bends: leave this out for a rigid one.",
         ["polar.load"] = "A lumped load of this axis instead of [[payload]] and [counterweight].",
         ["move.start"] = "A place on the sky instead of start_polar and start_declination.",
+        ["controller"] = "Your controller, when it asks for numbers in units of its own: axissim report then tells what to type.",
+        ["controller.settings.<name>"] = "One of its settings; repeat [[controller.settings]] for each.",
         ["move.end"] = "A place on the sky instead of end_polar and end_declination.",
     };
 

@@ -81,7 +81,7 @@ internal sealed class UnknownKeys(ScenarioDocument document)
 
     private static string Parent(string path) => path.LastIndexOf('.') is int dot and > 0 ? path[..dot] : "";
 
-    private static string SectionNames() => "sections site, polar.*, declination.*, payload, counterweight, move, settling, disturbances, tolerances";
+    private static string SectionNames() => "sections site, polar.*, declination.*, payload, counterweight, move, settling, disturbances, tolerances, controller";
 
     private static string KeysOf(string section)
     {

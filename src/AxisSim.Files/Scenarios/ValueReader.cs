@@ -22,6 +22,7 @@ internal static class ValueReader
             KeyKind.Quantity => Quantity(key, kind, text, out refusal),
             KeyKind.Number or KeyKind.WholeNumber => Plain(key, kind, text, out refusal),
             KeyKind.Ratio => Ratio(kind, text, out refusal),
+            KeyKind.AnyQuantity => AnyQuantity(kind, text, out refusal),
             KeyKind.Flag => Flag(kind, text, out refusal),
             _ => Words(key, kind, text, out refusal),
         };
@@ -70,6 +71,25 @@ internal static class ValueReader
         }
 
         return new Value(reading.Si, "", reading.Place, 1.0, reading.Rms);
+    }
+
+    // What it measures is not known here: its text is kept for a check across keys.
+    private static Value? AnyQuantity(EntryKind kind, string text, out Refusal refusal)
+    {
+        refusal = default;
+        if (kind is not (EntryKind.Text or EntryKind.Setting or EntryKind.Number))
+        {
+            refusal = new Refusal("not a value with a unit");
+            return null;
+        }
+
+        if (PlainText.FirstStrange(text) is { } strange)
+        {
+            refusal = new Refusal(strange);
+            return null;
+        }
+
+        return new Value(double.NaN, text);
     }
 
     private static Value? Plain(ScenarioKey key, EntryKind kind, string text, out Refusal refusal)

@@ -26,8 +26,14 @@ internal enum Dimension
     /// </summary>
     AxisOrMotorRate,
 
+    /// <summary>The same, or in pulses/s; the unit says which.</summary>
+    RateOfPulses,
+
     /// <summary>Acceleration of an axis, rad/s2.</summary>
     AngularAcceleration,
+
+    /// <summary>Acceleration given at the axis, or at the motor in steps/s^2 or pulses/s^2; the unit says which.</summary>
+    AccelerationOfPulses,
 
     /// <summary>Torque, N m.</summary>
     Torque,

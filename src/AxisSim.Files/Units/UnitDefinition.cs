@@ -11,6 +11,9 @@ internal enum RatePlace
 
     /// <summary>At the motor's shaft, full steps per second.</summary>
     MotorSteps,
+
+    /// <summary>At the motor's shaft, microsteps per second.</summary>
+    Pulses,
 }
 
 /// <summary>A unit of the small table: SI value = number * Multiply / Divide + Offset.</summary>

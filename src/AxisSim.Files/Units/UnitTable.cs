@@ -15,6 +15,17 @@ internal static class UnitTable
         new("x sidereal", SkyRates.MeanSiderealRadiansPerSecond), new("x", SkyRates.MeanSiderealRadiansPerSecond),
     ];
 
+    private static readonly UnitDefinition[] MotorRates =
+    [
+        new("rpm", Math.PI, 30.0, Place: RatePlace.Motor), new("rev/s", 2.0 * Math.PI, Place: RatePlace.Motor), new("rad/s", 1.0, Place: RatePlace.Motor),
+        new("steps/s", 1.0, Place: RatePlace.MotorSteps),
+    ];
+
+    private static readonly UnitDefinition[] AxisAccelerations =
+    [
+        new("deg/s^2", Math.PI, 180.0), new("arcmin/s^2", Math.PI, 10800.0), new("arcsec/s^2", Math.PI, 648000.0), new("rad/s^2", 1.0),
+    ];
+
     private static readonly Dictionary<Dimension, UnitDefinition[]> Units = new()
     {
         [Dimension.Mass] = [new("kg", 1.0), new("g", 1.0, 1000.0), new("lb", 0.45359237)],
@@ -26,16 +37,8 @@ internal static class UnitTable
         ],
         [Dimension.HourAngle] = [new("h", Math.PI, 12.0), new("deg", Math.PI, 180.0), new("rad", 1.0)],
         [Dimension.AxisRate] = [.. AxisRates, new("rad/s", 1.0), new("mrad/s", 1.0, 1000.0)],
-        [Dimension.AxisOrMotorRate] =
-        [
-            .. AxisRates,
-            new("rpm", Math.PI, 30.0, Place: RatePlace.Motor), new("rev/s", 2.0 * Math.PI, Place: RatePlace.Motor), new("rad/s", 1.0, Place: RatePlace.Motor),
-            new("steps/s", 1.0, Place: RatePlace.MotorSteps),
-        ],
-        [Dimension.AngularAcceleration] =
-        [
-            new("deg/s^2", Math.PI, 180.0), new("arcmin/s^2", Math.PI, 10800.0), new("arcsec/s^2", Math.PI, 648000.0), new("rad/s^2", 1.0),
-        ],
+        [Dimension.AxisOrMotorRate] = [.. AxisRates, .. MotorRates],
+        [Dimension.AngularAcceleration] = AxisAccelerations,
         [Dimension.Torque] =
         [
             new("N*m", 1.0), new("Nm", 1.0), new("mN*m", 1.0, 1000.0), new("mNm", 1.0, 1000.0), new("N*cm", 1.0, 100.0), new("Ncm", 1.0, 100.0),
@@ -65,6 +68,8 @@ internal static class UnitTable
         [Dimension.Speed] = [new("m/s", 1.0), new("km/h", 1.0, 3.6)],
         [Dimension.Density] = [new("kg/m^3", 1.0), new("g/m^3", 1.0, 1000.0)],
         [Dimension.Share] = [new("%", 1.0, 100.0)],
+        [Dimension.RateOfPulses] = [.. AxisRates, .. MotorRates, new("pulses/s", 1.0, Place: RatePlace.Pulses)],
+        [Dimension.AccelerationOfPulses] = [.. AxisAccelerations, new("steps/s^2", 1.0, Place: RatePlace.MotorSteps), new("pulses/s^2", 1.0, Place: RatePlace.Pulses)],
     };
 
     /// <summary>The unit of a dimension with this spelling, or null.</summary>

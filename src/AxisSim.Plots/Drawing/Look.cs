@@ -121,6 +121,8 @@ internal static partial class Looks
         ("envelope", [.. Envelopes, EnvelopeBound, MapPoint]),
         ("comparison", [.. Envelopes, ComparisonNeed, MapPoint]),
         ("front", [FrontAsked, FrontMicro, FrontFull, FrontShort, MapPoint]),
+        ("balance, sky", [CellToned, SkyGround, SkyHidden, Path, PathStart, PathStop, MapPoint]),
+        ("balance, bar", [BarPole, BarEnd, BarBar, BarPart, BarWeights, BarPoint, BarAdvised]),
         ("growth", [Measured, SlopeOne, FittedLine]),
         ("reduction", [ReductionSimulated, ReductionPaper, ReductionPulses, ReductionLevel, ReductionOwn, ReductionMatched]),
     ];

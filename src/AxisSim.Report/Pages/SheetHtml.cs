@@ -14,6 +14,7 @@ internal static class SheetHtml
             Html.Attribute("aria-labelledby", "sheet"),
             Html.Element("h2", Html.Attribute("id", "sheet"), sheet.Title),
             Warning(sheet),
+            .. Typed(sheet),
             Html.Element("h3", "Numbers to enter"),
             .. sheet.Settings.Select(group => Table(group.Name, sheet.Axes, group.Rows, blanks: false)),
             .. sheet.Notes.Select(note => Html.Element("p", Html.Class("quiet"), note)),
@@ -27,6 +28,15 @@ internal static class SheetHtml
 
     /// <summary>The warning of a move that fails; null when it arrives.</summary>
     public static XElement? Warning(SettingsSheet sheet) => sheet.Warning is { } warning ? Html.Element("p", Html.Class("warning"), warning) : null;
+
+    private static IEnumerable<XElement> Typed(SettingsSheet sheet) => sheet.Typed is not { } typed ? [] :
+    [
+        Html.Element("h3", typed.Title),
+        Table(null, sheet.Axes, typed.Settings, blanks: false),
+        Html.Element("p", Html.Element("strong", typed.Verdict)),
+        .. typed.Results.Count > 0 ? [Table(null, sheet.Axes, typed.Results, blanks: false)] : Array.Empty<XElement>(),
+        .. typed.Notes.Select(note => Html.Element("p", Html.Class("quiet"), note)),
+    ];
 
     private static XElement Step(SheetStep step, IReadOnlyList<string> axes) => Html.Element(
         "li",

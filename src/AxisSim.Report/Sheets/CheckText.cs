@@ -19,8 +19,7 @@ internal static class CheckText
             "Payload, counterweight and the stop at the bar's end secured; every bolt tight.",
             "Balance both axes with the clutches open, all cameras and covers on, one hand on the tube.",
             "Clutches closed: " + Grip(input.Axes, names),
-            "Turn both axes by hand through the whole range: cables stay slack, pier and tripod stay clear"
-                + $" ({Path(input, move)}).",
+            $"Turn {(input.Axes.Count > 1 ? "both axes" : "the axis")} by hand through the whole range and beyond: cables stay slack, pier and tripod stay clear. {Path(input, move)}",
             "Stops in place; limits and a parking place entered in the controller.",
             $"Measure the supply before it is connected: {Volts(input.Axes)}, polarity right, fuse in. Never plug or unplug a motor under power.",
             "Enter currents and microsteps first, then the rest. Know where the switch is: one hand stays on it.",
@@ -42,18 +41,8 @@ internal static class CheckText
 
     private static string Path(SheetInput input, MoveSettings move)
     {
-        var parts = new List<string>();
-        if (input.Setup.Polar is not null)
-        {
-            parts.Add($"hour angle {Units.Angle(move.Start.PolarRadians)} to {Units.Angle(move.End.PolarRadians)}");
-        }
-
-        if (input.Setup.Declination is not null)
-        {
-            parts.Add($"declination {Units.Angle(move.Start.DeclinationRadians)} to {Units.Angle(move.End.DeclinationRadians)}");
-        }
-
-        return string.Join(", ", parts) + " and beyond";
+        string between = SkyText.Between(move, input.LatitudeRadians) is { } turn ? $"; {turn}" : "";
+        return $"The move: from {SkyText.Of(move.Start, input.LatitudeRadians)}, to {SkyText.Of(move.End, input.LatitudeRadians)}{between}.";
     }
 
     private static string Volts(IReadOnlyList<SheetAxis> axes) =>

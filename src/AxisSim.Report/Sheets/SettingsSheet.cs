@@ -15,6 +15,9 @@ internal sealed record SettingsSheet
     /// <summary>The axes, in the order of all values below.</summary>
     public required IReadOnlyList<string> Axes { get; init; }
 
+    /// <summary>The numbers in a user's own units; null when the scenario names no controller.</summary>
+    public SheetTyped? Typed { get; init; }
+
     /// <summary>The numbers to enter.</summary>
     public required IReadOnlyList<SheetGroup> Settings { get; init; }
 
@@ -33,6 +36,14 @@ internal sealed record SettingsSheet
     /// <summary>Where all this comes from.</summary>
     public required string Provenance { get; init; }
 }
+
+/// <summary>Numbers in the units of a user's own controller.</summary>
+/// <param name="Title">Title.</param>
+/// <param name="Settings">The numbers to type, each with what one counts in place of a unit.</param>
+/// <param name="Verdict">What the move does with them.</param>
+/// <param name="Results">Figures of that move.</param>
+/// <param name="Notes">How they were rounded, and which could not be.</param>
+internal sealed record SheetTyped(string Title, IReadOnlyList<SheetRow> Settings, string Verdict, IReadOnlyList<SheetRow> Results, IReadOnlyList<string> Notes);
 
 /// <summary>Numbers that belong together.</summary>
 /// <param name="Name">What they are about.</param>

@@ -1,4 +1,4 @@
-using AxisSim.Core.Gearing;
+using AxisSim.Core.Controllers;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Studies;
@@ -14,26 +14,6 @@ internal sealed record SheetAxis(AxisModel Model, AxisResult Result, IReadOnlyLi
     /// <summary>What follows from its settings.</summary>
     public DerivedFacts Facts => Result.Outcome.Facts;
 
-    /// <summary>The reduction in whole numbers; null when it is known in decimals only.</summary>
-    public Fraction? Reduction => ExactReduction.Of(Model.Train);
-
-    /// <summary>Pulses of one motor turn.</summary>
-    public int PulsesPerMotorTurn => Model.Motor.StepsPerRevolution * Model.Drive.MicrostepsPerFullStep;
-
-    /// <summary>Backlash at the axis, the stages' included, rad.</summary>
-    public double BacklashRadians
-    {
-        get
-        {
-            double after = Model.Train.TotalRatio;
-            double sum = Model.Train.BacklashRadians;
-            foreach (GearStage stage in Model.Train.Stages)
-            {
-                after /= stage.Ratio;
-                sum += stage.BacklashRadians / after;
-            }
-
-            return sum;
-        }
-    }
+    /// <summary>What controllers ask for.</summary>
+    public ControllerFigures Figures { get; } = new(Model);
 }

@@ -14,9 +14,10 @@ internal static class SheetBuilder
         return new SettingsSheet
         {
             Title = $"Settings sheet: {input.Name}{(input.Site.Length > 0 ? ", " + input.Site : "")}",
-            Warning = Warning([.. input.Axes.Select(axis => axis.Result.Outcome.Verdict)]) ?? Slower(input),
+            Warning = Warning([.. input.Axes.Select(axis => axis.Result.Outcome.Verdict)]) ?? TypedRows.Warning(input.Typed) ?? Slower(input),
             Verdict = input.Verdict,
             Axes = names,
+            Typed = input.Typed is { } typed ? TypedRows.Of(typed, names) : null,
             Settings = SettingRows.Of(input.Axes),
             Notes = SettingRows.Notes(input.Axes, names),
             Checks = CheckText.Of(input, names),

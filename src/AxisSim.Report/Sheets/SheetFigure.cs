@@ -3,9 +3,19 @@ using OxyPlot;
 
 namespace AxisSim.Report.Sheets;
 
-/// <summary>A settings sheet on one page of A4, black on white.</summary>
+/// <summary>Which side of the paper.</summary>
+internal enum SheetSide
+{
+    /// <summary>What to enter.</summary>
+    Numbers,
+
+    /// <summary>What to check, and the first power-on.</summary>
+    PowerOn,
+}
+
+/// <summary>One side of a settings sheet, a page of A4, black on white.</summary>
 /// <remarks>The text is as large as fits on the page: what a mount has less of is printed larger.</remarks>
-internal sealed class SheetFigure(SettingsSheet sheet) : IFigure
+internal sealed class SheetFigure(SettingsSheet sheet, SheetSide side) : IFigure
 {
     /// <summary>A4 is 210 mm by 297 mm; a pixel is 1/96 inch.</summary>
     private const double PixelsPerMillimetre = 96.0 / 25.4;
@@ -18,8 +28,11 @@ internal sealed class SheetFigure(SettingsSheet sheet) : IFigure
     /// <inheritdoc/>
     public string Title => sheet.Title;
 
+    /// <summary>Both sides, in their order.</summary>
+    public static IReadOnlyList<SheetFigure> Both(SettingsSheet sheet) => [new(sheet, SheetSide.Numbers), new(sheet, SheetSide.PowerOn)];
+
     /// <inheritdoc/>
-    public string Description => $"{sheet.Warning}{(sheet.Warning is null ? "" : " ")}{sheet.Verdict} Numbers to enter, what to check first, and the sequence of the first power-on with the values expected.";
+    public string Description => $"{sheet.Warning}{(sheet.Warning is null ? "" : " ")}{sheet.Verdict} {(side == SheetSide.Numbers ? "Numbers to enter." : "What to check first, and the sequence of the first power-on with the values expected.")}";
 
     /// <inheritdoc/>
     public double Width => 210.0 * PixelsPerMillimetre;
@@ -35,7 +48,7 @@ internal sealed class SheetFigure(SettingsSheet sheet) : IFigure
             double size = LargestText - (grade * Grade);
             if (size < SmallestText)
             {
-                throw new InvalidOperationException("the settings sheet does not fit on one page");
+                throw new InvalidOperationException("the settings sheet does not fit on its paper");
             }
 
             if (Layout().Set(new SheetPen(context, size, draws: false)) <= Height - (2.0 * Margin))
@@ -54,5 +67,5 @@ internal sealed class SheetFigure(SettingsSheet sheet) : IFigure
         Layout().Set(new SheetPen(context, size, draws: true));
     }
 
-    private SheetLayout Layout() => new(sheet, Margin, Margin, Width - (2.0 * Margin));
+    private SheetLayout Layout() => new(sheet, side, Margin, Margin, Width - (2.0 * Margin));
 }

@@ -29,6 +29,12 @@ internal sealed record SheetInput
     /// <summary>The mount and its move.</summary>
     public required MountSetup Setup { get; init; }
 
+    /// <summary>Latitude, rad; negative south.</summary>
+    public required double LatitudeRadians { get; init; }
+
+    /// <summary>What to type into the user's own controller; null when the scenario names none.</summary>
+    public TypedInput? Typed { get; init; }
+
     /// <summary>The axes, polar first.</summary>
     public required IReadOnlyList<SheetAxis> Axes { get; init; }
 }

@@ -14,6 +14,26 @@ internal static class SheetLines
         yield return sheet.Title;
         yield return sheet.Verdict;
         yield return "axes: " + string.Join(" | ", sheet.Axes);
+        if (sheet.Typed is { } typed)
+        {
+            yield return $"[{typed.Title}]";
+            foreach (SheetRow row in typed.Settings)
+            {
+                yield return Line(row);
+            }
+
+            yield return typed.Verdict;
+            foreach (SheetRow row in typed.Results)
+            {
+                yield return Line(row);
+            }
+
+            foreach (string note in typed.Notes)
+            {
+                yield return "note: " + note;
+            }
+        }
+
         foreach (SheetGroup group in sheet.Settings)
         {
             yield return $"[{group.Name}]";

@@ -27,18 +27,18 @@ internal static class StepText
         double ambient = input.Setup.Disturbances.AmbientCelsius;
         return new(
             "Power on",
-            "Clutches open (an axis without a clutch: payload and weights off). Drives on, nothing commanded.",
+            "Clutches open (an axis without a clutch: payload and weights off). Nothing commanded. Read the supply current with the drives off (powered, motors without current), then on: the difference counts.",
             [
-                Row(input, "Supply current, motor holding", "A", axis => Say.Number(PowerOnStudy.SupplyAmperes(axis.Model, axis.Model.Drive.HoldingCurrentAmperes, ambient), 2)),
+                Row(input, "Supply current, drives on less off", "A", axis => Say.Number(PowerOnStudy.SupplyAmperes(axis.Model, axis.Model.Drive.HoldingCurrentAmperes, ambient), 2)),
             ],
-            "a motor turns by itself, smells or is too hot to touch; the current is far off (rms and peak mixed up: twice or half of it); the voltage sinks.");
+            "a motor turns by itself, smells or is too hot to touch; the difference is far off (rms and peak mixed up: twice or half of it; a drive's bridge may add a fifth); the voltage sinks.");
     }
 
     private static SheetStep MotorTurn(SheetInput input) => new(
         "One motor turn",
         "Clutches still open. Command one motor turn, slowly, and the same back.",
         [
-            Row(input, "Pulses", "", axis => Say.Count(axis.PulsesPerMotorTurn)),
+            Row(input, "Pulses", "", axis => Say.Count(axis.Figures.PulsesPerMotorTurn)),
             Row(input, "The worm turns by", "deg", axis => Say.Number(360.0 / axis.Model.Train.StageRatio, 4)),
         ],
         "it buzzes and does not turn (a phase is open or crossed), or turns by another amount (microsteps or reduction wrong).");
@@ -66,7 +66,7 @@ internal static class StepText
             [
                 Row(input, "The axis moves", "arcsec/s", axis => Tracks(axis) ? Say.Number(Units.Arcseconds(rate), 4) : "0"),
                 Row(input, "One full step each", "s", axis => Tracks(axis) ? Say.Number(axis.Facts.FullStepRadians / rate, 4) : "none"),
-                Row(input, "Supply current", "A", axis => Say.Number(PowerOnStudy.SupplyAmperes(axis.Model, Amperes(axis), ambient), 2)),
+                Row(input, "Supply current, drives on less off", "A", axis => Say.Number(PowerOnStudy.SupplyAmperes(axis.Model, Amperes(axis), ambient), 2)),
                 Row(input, $"Winding after {Say.Number(TrackingSeconds / 60.0)} min, from {Units.Celsius(ambient)}", "degC", axis => axis.Model.Motor.ThermalResistanceKelvinPerWatt > 0.0 ? Say.Number(Math.Round(PowerOnStudy.Celsius(axis.Model, Amperes(axis), ambient, TrackingSeconds))) : "heating left out"),
             ],
             "the sky or the encoder shows another rate, it sticks and jumps, or a case is hotter than the winding should be.");
@@ -84,7 +84,7 @@ internal static class StepText
             [
                 Row(input, "Rate; greatest acceleration", "deg/s; deg/s\u00b2", axis => $"{Say.Number(Units.Degrees(axis.Slews[stage].SlewRateRadiansPerSecond), 4)}; {Say.Number(Units.Degrees(axis.Slews[stage].AccelerationRadiansPerSecondSquared))}"),
                 Row(input, "The move takes", "s", axis => axis.Slews[stage].OwnSeconds > 0.0 ? Say.Number(axis.Slews[stage].OwnSeconds) : "does not move"),
-                Row(input, "Peak supply current", "A", axis => Say.Number(axis.Slews[stage].Outcome.Power.PeakSupplyAmperes, 2)),
+                Row(input, "Peak supply current, on less off", "A", axis => Say.Number(axis.Slews[stage].Outcome.Power.PeakSupplyAmperes, 2)),
                 Row(input, $"Within {Units.SmallAngle(input.Setup.Move.SettleToleranceRadians)} of its rest after", "s", axis => Rest(axis.Slews[stage])),
             ],
             last ? "it growls, thumps or falls silent (lost step: supply off, hold the tube), encoder and step count disagree, or it ends elsewhere."

@@ -12,7 +12,7 @@ internal sealed class Floors
         ["Drives", "Sky"],
         ["Gearing", "Motors", "Payloads"],
         ["Mount"],
-        ["Motion"],
+        ["Controllers", "Motion"],
         ["Dynamics"],
         ["Stepping.Jobs"],
         ["Stepping.Lanes"],
@@ -39,6 +39,7 @@ internal sealed class Floors
         ["Pictures"],
         ["Drawing"],
         ["Comparisons", "Envelopes", "Fronts", "Growth", "Maps", "Moves", "Reductions", "TorqueSpeed"],
+        ["Balance"],
         [Top],
     ];
 

@@ -216,6 +216,27 @@ public sealed class ProgramTests : IDisposable
     }
 
     [Fact]
+    public void Balance_writes_a_picture_and_a_document()
+    {
+        string folder = Directory.CreateTempSubdirectory("axissim-balance-").FullName;
+        try
+        {
+            (int code, string output, string error) = Run("balance", Repository.PathOf("scenarios", "heavy-reflector-stalls.toml"), "--out", folder);
+            Assert.Equal((0, ""), (code, error));
+            Assert.Equal(["balance.json", "balance.png", "balance.svg"], Directory.GetFiles(folder).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+            Assert.Contains(Path.Combine(folder, "balance.png"), output, StringComparison.Ordinal);
+            using JsonDocument document = JsonDocument.Parse(File.ReadAllText(Path.Combine(folder, "balance.json")));
+            JsonElement polar = document.RootElement.GetProperty("graded")[0];
+            Assert.Equal("polar", polar.GetProperty("axis").GetString());
+            Assert.Equal(1.8, polar.GetProperty("hidden_newton_metres").GetDouble(), 1e-9); // 1.2 N m x 1.5 for cold grease
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    [Fact]
     public void Balance_steps_are_settings_that_balance()
     {
         // Paper: bodies that all lie 60 mm ahead and 20 mm to the left must go back and to the right by as much.

@@ -24,6 +24,7 @@ internal static class SampleSheets
         Date = ShippedReports.Day,
         Verdict = VerdictText.OfMount(report.Results),
         Setup = report.Setup,
+        LatitudeRadians = report.LatitudeRadians,
         Axes = [.. report.Results.Select(result => Axis(report, result, change ?? (model => model)))],
     };
 

@@ -120,7 +120,7 @@ internal static class FiguresText
         AxisModel model = setup.Axis(outcome.Axis);
         string after = setup.Tracks(outcome.Axis) ? $"{Units.Current(model.Drive.TrackingCurrentAmperes)} tracking after it" : $"{Units.Current(model.Drive.HoldingCurrentAmperes)} at rest after it";
         yield return ("phase current", $"{Units.Current(model.Drive.SlewCurrentAmperes)} slewing, {after}; rated {Units.Current(model.Motor.RatedCurrentAmperes)}");
-        yield return ("supply", $"{Say.With(power.PeakSupplyAmperes, "A")} peak (over 10 ms), {Say.With(power.MeanSupplyAmperes, "A")} mean over the slew, {Units.Energy(power.EnergyJoules)} in all, the watch after the slew included; {Volts(power)} at the drive");
+        yield return ("supply", $"motors through an ideal drive: {Say.With(power.PeakSupplyAmperes, "A")} peak (over 10 ms), {Say.With(power.MeanSupplyAmperes, "A")} mean over the slew, {Units.Energy(power.EnergyJoules)} in all, the watch after the slew included; {Volts(power)} at the drive");
         string limit = $"class {power.Insulation} allows {Units.Celsius(power.LimitCelsius)}";
         string duty = DutyText.Doing(power.Duty);
         string endless = double.IsFinite(power.ContinuousCelsius) ? Units.Celsius(power.ContinuousCelsius) : "above the limit";

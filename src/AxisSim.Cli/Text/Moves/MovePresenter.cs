@@ -38,6 +38,8 @@ internal static class MovePresenter
             page.Rows(FiguresText.Rows(report.Setup, result));
         }
 
+        page.Heading("The move on the sky");
+        page.Rows(MoveText.Rows(report));
         FactsText.Write(page, [.. report.Results.Select(result => (result.Outcome.Axis, result.Outcome.Facts))]);
         Notes(page, report);
         if (files.Count > 0)

@@ -43,8 +43,8 @@ internal static class ReportPresenter
             return;
         }
 
-        page.Item("1.", "Read report.html in a browser, and print sheet.pdf on one page of A4.");
-        page.Item("2.", "At the mount: check what the sheet lists first, then enter the numbers.");
+        page.Item("1.", "Read report.html in a browser, and print sheet.pdf on both sides of one A4 paper.");
+        page.Item("2.", "At the mount: check what side 2 lists first, then enter the numbers of side 1.");
         page.Item("3.", "Power on step by step, slow before fast, and write what you measure beside what is expected.");
     }
 }

@@ -56,6 +56,7 @@ public sealed class FigureFileTests
     [InlineData("growth", "s|1|MB")]
     [InlineData("map", "deg/s|s|%")]
     [InlineData("map-outcomes", "A|kg")]
+    [InlineData("balance", "deg|N m")]
     public void Svg_is_well_formed_small_and_names_the_unit_of_each_axis(string name, string units)
     {
         byte[] bytes = Figures.Svg(Figures.Make(name));

@@ -13,7 +13,7 @@ internal static class Figures
     public const string Title = "Harrow Fell Observatory: polar axis, 90\u00b0 slew";
     public const string Verdict = "Arrives and settles within 2 arcsec.";
 
-    public static readonly string[] Names = ["good", "stalled", "tracking", "curves", "map", "map-outcomes", "envelope", "growth", "reduction", "comparison", "measured", "front"];
+    public static readonly string[] Names = ["good", "stalled", "tracking", "curves", "map", "map-outcomes", "envelope", "growth", "reduction", "comparison", "measured", "front", "balance"];
 
     public static IFigure Make(string name, string title = Title) => name switch
     {
@@ -24,6 +24,7 @@ internal static class Figures
         "map" => MapFigure.Create(SampleMaps.Margin(40, 30) with { Title = title }),
         "map-outcomes" => MapFigure.Create(SampleMaps.EveryKind() with { Title = title }),
         "envelope" => EnvelopeFigure.Create(SampleEnvelopes.Three() with { Title = title }),
+        "balance" => BalanceFigure.Create(SampleBalances.Both() with { Title = title }),
         "front" => FrontFigure.Create(SampleFronts.Three() with { Title = title }),
         "growth" => GrowthFigure.Create(title, "Run time grows in proportion; memory does not.", SampleEnvelopes.Growth()),
         "comparison" => ComparisonFigure.Create(title, "The best one.", SampleComparisons.Curves(5), "what 1.3 times the load needs of the first"),

@@ -97,6 +97,17 @@ public sealed class UnluckyInputTests
     }
 
     [Fact]
+    public void A_balance_without_weights_move_or_a_place_above_the_horizon_is_drawn_and_one_without_places_is_refused()
+    {
+        BalancePicture picture = SampleBalances.Both();
+        AssertDrawn(BalanceFigure.Create(picture with { Weights = null, Advised = null, BarMetres = 0.0, GreatestMetres = null, Move = [], Parts = [] }));
+        AssertDrawn(BalanceFigure.Create(picture with { Axes = [.. picture.Axes.Select(axis => axis with { NewtonMetres = [.. axis.NewtonMetres.Select(_ => double.NaN)], HiddenNewtonMetres = double.NaN, Worst = null })] }));
+        AssertDrawn(BalanceFigure.Create(picture with { Axes = [.. picture.Axes.Select(axis => axis with { NewtonMetres = [.. axis.NewtonMetres.Select(_ => 0.0)] })] }));
+        Assert.Contains("one place at least", Assert.Throws<ArgumentException>(() => BalanceFigure.Create(picture with { HourAngles = [] })).Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentException>(() => BalanceFigure.Create(picture with { Axes = [picture.Axes[0] with { NewtonMetres = [1.0] }] }));
+    }
+
+    [Fact]
     public void What_OxyPlot_would_paint_as_an_error_is_thrown()
     {
         PlotModel model = Panel.NewModel(new PlotFrame(new Span(0, 1), new Span(0, 1), 500, 100), "y, m", "x, s");

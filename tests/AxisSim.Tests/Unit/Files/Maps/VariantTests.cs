@@ -12,6 +12,7 @@ namespace AxisSim.Tests.Unit.Files.Maps;
 public sealed class VariantTests
 {
     private static readonly string Heavy = File.ReadAllText(Repository.PathOf("scenarios", "heavy-reflector.toml"));
+    private static readonly string Controlled = Heavy + "\n[[controller.settings]]\nname = \"ramp\"\nsets = \"ramp_time\"\nunit = \"0.25 s\"\n";
     private static readonly string Lumped = File.ReadAllText(Repository.PathOf("scenarios", "nominal.toml")).Replace("[move]", "[move]\nstart_declination = \"0 deg\"\nend_declination = \"20 deg\"", StringComparison.Ordinal) + "\n[declination]\nlike = \"polar\"\n";
 
     public static TheoryData<string> Paths => [.. ScenarioKeys.All.Where(IsNumeric).Select(key => key.Path)];
@@ -20,8 +21,8 @@ public sealed class VariantTests
     [MemberData(nameof(Paths))]
     public void Every_numeric_key_gives_the_setup_of_its_setting(string pattern)
     {
-        string text = pattern.Contains(".load.", StringComparison.Ordinal) ? Lumped : Heavy;
-        string path = pattern.Replace("payload.<name>", pattern.EndsWith("idth", StringComparison.Ordinal) || pattern.EndsWith("height", StringComparison.Ordinal) ? "payload.camera" : "payload.tube", StringComparison.Ordinal).Replace("stages.<name>", "stages.belt", StringComparison.Ordinal);
+        string text = pattern.Contains(".load.", StringComparison.Ordinal) ? Lumped : pattern.StartsWith("controller", StringComparison.Ordinal) ? Controlled : Heavy;
+        string path = pattern.Replace("payload.<name>", pattern.EndsWith("idth", StringComparison.Ordinal) || pattern.EndsWith("height", StringComparison.Ordinal) ? "payload.camera" : "payload.tube", StringComparison.Ordinal).Replace("stages.<name>", "stages.belt", StringComparison.Ordinal).Replace("settings.<name>", "settings.ramp", StringComparison.Ordinal);
         ScenarioKey key = ScenarioKeys.Find(path)!;
         string other = path == "polar.axis.damping_ratio" ? "polar.axis.viscous=0.1..0.3 N*m*s/rad" : "polar.axis.damping_ratio=0.04..0.06";
         MapRange first = Range("--x", path + "=" + RangeOf(key), 5), second = Range("--y", other, 3);

@@ -10,6 +10,7 @@ namespace AxisSim.Tests.Unit.Files.Scenarios;
 public sealed class SettingTests
 {
     private static readonly string Heavy = File.ReadAllText(Repository.PathOf("scenarios", "heavy-reflector.toml"));
+    private static readonly string Controlled = Heavy + "\n[[controller.settings]]\nname = \"ramp\"\nsets = \"ramp_time\"\nunit = \"0.25 s\"\n";
     private static readonly string Lumped = File.ReadAllText(Repository.PathOf("scenarios", "nominal.toml")).Replace("[move]", "[move]\nstart_declination = \"0 deg\"\nend_declination = \"20 deg\"", StringComparison.Ordinal) + "\n[declination]\nlike = \"polar\"\n";
 
     public static TheoryData<string> Paths => [.. ScenarioKeys.All.Select(key => key.Path)];
@@ -19,8 +20,8 @@ public sealed class SettingTests
     public void A_setting_reaches_the_key(string pattern)
     {
         ScenarioKey key = ScenarioKeys.Find(pattern.Replace("<name>", "x", StringComparison.Ordinal))!;
-        string text = pattern.Contains(".load.", StringComparison.Ordinal) ? Lumped : Heavy;
-        string path = pattern.Replace("payload.<name>", pattern.EndsWith("idth", StringComparison.Ordinal) || pattern.EndsWith("height", StringComparison.Ordinal) ? "payload.camera" : "payload.tube", StringComparison.Ordinal).Replace("stages.<name>", "stages.belt", StringComparison.Ordinal);
+        string text = pattern.Contains(".load.", StringComparison.Ordinal) ? Lumped : pattern.StartsWith("controller", StringComparison.Ordinal) ? Controlled : Heavy;
+        string path = pattern.Replace("payload.<name>", pattern.EndsWith("idth", StringComparison.Ordinal) || pattern.EndsWith("height", StringComparison.Ordinal) ? "payload.camera" : "payload.tube", StringComparison.Ordinal).Replace("stages.<name>", "stages.belt", StringComparison.Ordinal).Replace("settings.<name>", "settings.ramp", StringComparison.Ordinal);
 
         Problem problem = Assert.Single(ScenarioReader.ReadText(text, "m.toml", [.. Partners(path, key), $"{path}={Bad(key)}"]).Problems, problem => problem.Key == path);
         Assert.Equal("--set", problem.File);
@@ -135,6 +136,8 @@ public sealed class SettingTests
         string example = key.Example.Trim('"');
         return key.Kind switch
         {
+            // Of the same dimension, for the unit stays.
+            KeyKind.Choice when key.Path.EndsWith(".sets", StringComparison.Ordinal) => ["ramp_time", "current_fall_delay"],
             KeyKind.Choice => key.Choices,
             KeyKind.Flag => ["true", "false"],
             KeyKind.Text => ["first", "second"],

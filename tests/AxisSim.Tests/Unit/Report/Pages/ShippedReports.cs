@@ -25,6 +25,6 @@ internal static class ShippedReports
     {
         AxisResult[] results = [.. AxisNames.Of(scenario.Setup).Select(axis => MoveStudy.Run(scenario.Setup, axis, new MoveOptions()))];
         IReadOnlyList<SlewStage>[] slews = [.. results.Select(result => PowerOnStudy.Slews(scenario.Setup, result, StepChoice.DefaultSeconds))];
-        return (scenario, ReportFiles.Content(scenario, MoveWork.Report(scenario, $"scenarios/{name}.toml", StepChoice.DefaultSeconds, results), slews, Day));
+        return (scenario, ReportFiles.Content(scenario, MoveWork.Report(scenario, $"scenarios/{name}.toml", StepChoice.DefaultSeconds, results), slews, TypedWork.Of(scenario, results, CancellationToken.None), Day));
     }
 }

@@ -10,7 +10,7 @@ using AxisSim.Tests.Unit.Report.Pages;
 
 namespace AxisSim.Tests.Unit.Report.Sheets;
 
-/// <summary>The sheet on its page: one page of A4, with all its content and nothing cut.</summary>
+/// <summary>The sheet on its paper: two sides of A4, with all its content and nothing cut.</summary>
 public sealed class SheetFigureTests
 {
     /// <summary>7 pt: what is read outdoors must not be smaller (common practice for labels, no source).</summary>
@@ -49,45 +49,52 @@ public sealed class SheetFigureTests
     }
 
     [Fact]
-    public void Paper_is_one_page_of_a4_and_the_same_at_every_run()
+    public void Paper_is_two_sides_of_a4_and_the_same_at_every_run()
     {
-        SheetFigure figure = new(SheetBuilder.Of(SampleSheets.Of(SampleReports.Stalling())));
-        byte[] first = Pdf(figure), again = Pdf(figure);
+        SettingsSheet sheet = SheetBuilder.Of(SampleSheets.Of(SampleReports.Stalling()));
+        byte[] first = Pdf(sheet), again = Pdf(sheet);
         Assert.Equal(first, again);
         string text = Encoding.Latin1.GetString(first);
-        Assert.Single(Regex.Matches(text, @"/Type\s*/Page\b"));
-        Match box = Regex.Match(text, @"/MediaBox\s*\[0 0 ([0-9.]+) ([0-9.]+)\]");
-        Assert.Equal(595.276, double.Parse(box.Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture), WholePoint);
-        Assert.Equal(841.89, double.Parse(box.Groups[2].Value, System.Globalization.CultureInfo.InvariantCulture), WholePoint);
+        Assert.Equal(2, Regex.Count(text, @"/Type\s*/Page\b"));
+        Match[] boxes = Regex.Matches(text, @"/MediaBox\s*\[0 0 ([0-9.]+) ([0-9.]+)\]").ToArray();
+        Assert.Equal(2, boxes.Length);
+        Assert.All(boxes, box =>
+        {
+            Assert.Equal(595.276, double.Parse(box.Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture), WholePoint);
+            Assert.Equal(841.89, double.Parse(box.Groups[2].Value, System.Globalization.CultureInfo.InvariantCulture), WholePoint);
+        });
     }
 
-    private static byte[] Pdf(SheetFigure figure)
+    private static byte[] Pdf(SettingsSheet sheet)
     {
         using MemoryStream stream = new();
-        FigureWriter.WritePdf(figure, stream);
+        FigureWriter.WritePdf(SheetFigure.Both(sheet), stream);
         return stream.ToArray();
     }
 
     private static void Check(SettingsSheet sheet, double leastText)
     {
-        SheetFigure figure = new(sheet);
-        using Texts texts = new();
-        figure.Draw(texts);
-        Assert.Null(texts.Fault(figure));
-        Assert.True(figure.TextSize(texts) >= leastText, $"text of {figure.TextSize(texts)} px");
-
-        // Words in the order in which they are set, whatever lines they were broken into.
-        string drawn = Plain(string.Join(' ', texts.Boxes.Select(box => box.Text)));
-        string[] wanted =
+        string[] numbers =
         [
-            sheet.Title, sheet.Verdict, sheet.Caution, sheet.Provenance, .. sheet.Axes, .. sheet.Notes, .. sheet.Checks,
-            .. sheet.Settings.SelectMany(group => group.Rows.SelectMany(row => row.Values)),
-            .. sheet.Steps.SelectMany(step => new[] { step.Title, step.Do, step.StopIf }.Concat(step.Expected.SelectMany(row => row.Values.Append(row.Name)))),
+            .. sheet.Notes, .. sheet.Settings.SelectMany(group => group.Rows.SelectMany(row => row.Values)),
+            .. sheet.Typed is { } typed ? [typed.Title, typed.Verdict, .. typed.Notes, .. typed.Settings.Concat(typed.Results).SelectMany(row => row.Values.Append(row.Name))] : Array.Empty<string>(),
         ];
-        Assert.All(wanted, text => Assert.Contains(Plain(text), drawn, StringComparison.Ordinal));
-        if (sheet.Warning is { } warning)
+        string[] powerOn = [.. sheet.Checks, .. sheet.Steps.SelectMany(step => new[] { step.Title, step.Do, step.StopIf }.Concat(step.Expected.SelectMany(row => row.Values.Append(row.Name))))];
+        foreach ((SheetFigure figure, string[] own) in SheetFigure.Both(sheet).Zip([numbers, powerOn]))
         {
-            Assert.StartsWith(Plain(warning), drawn, StringComparison.Ordinal);
+            using Texts texts = new();
+            figure.Draw(texts);
+            Assert.Null(texts.Fault(figure));
+            Assert.True(figure.TextSize(texts) >= leastText, $"text of {figure.TextSize(texts)} px");
+
+            // Words in the order in which they are set, whatever lines they were broken into.
+            string drawn = Plain(string.Join(' ', texts.Boxes.Select(box => box.Text)));
+            string[] wanted = [sheet.Title, sheet.Verdict, sheet.Caution, sheet.Provenance, .. sheet.Axes, .. own];
+            Assert.All(wanted, text => Assert.Contains(Plain(text), drawn, StringComparison.Ordinal));
+            if (sheet.Warning is { } warning)
+            {
+                Assert.StartsWith(Plain(warning), drawn, StringComparison.Ordinal);
+            }
         }
     }
 

@@ -45,6 +45,17 @@ public sealed class SheetNumberTests
             (double ramp, double acceleration) = Ramp(model.Motion, degrees);
             sheet.Check("Ramp", "Time", "s", i, ramp);
             sheet.Check("Ramp", "Greatest acceleration", "deg/s\u00b2", i, acceleration);
+            sheet.Check("Ramp", "", "arcsec/s\u00b2", i, acceleration * 3600.0);
+            sheet.Check("Ramp", "", "full steps/s\u00b2", i, acceleration / 360.0 * reduction * steps);
+            sheet.Check("Ramp", "", "pulses/s\u00b2", i, acceleration / 360.0 * reduction * steps * micro);
+            sheet.Check("Ramp", "Distance", "deg", i, RampDegrees(model.Motion, degrees, ramp));
+            sheet.Check("Sidereal rate", "At the motor", "pulses/s", i, reduction * steps * micro / SiderealDay);
+            sheet.Check("Sidereal rate", "One pulse each", "ms", i, 1e3 * SiderealDay / (reduction * steps * micro));
+            foreach ((string use, double times) in new[] { ("Guiding 0.25", 0.25), ("Guiding 0.5", 0.5), ("Guiding 0.75", 0.75), ("Guiding 1", 1.0), ("Centring 4", 4.0), ("Centring 16", 16.0), ("Centring 64", 64.0) })
+            {
+                sheet.Check("Moving by hand, x sidereal", use, "arcsec/s; pulses/s", i, times * ArcsecondsPerTurn / SiderealDay, times * reduction * steps * micro / SiderealDay);
+            }
+
             foreach ((string current, double peak) in new[] { ("Slewing", model.Drive.SlewCurrentAmperes), ("Tracking", model.Drive.TrackingCurrentAmperes), ("Holding", model.Drive.HoldingCurrentAmperes) })
             {
                 sheet.Check("Phase current and drive", current, "A peak; rms", i, peak, peak * Math.Sqrt(0.5));
@@ -54,11 +65,14 @@ public sealed class SheetNumberTests
             if (double.IsFinite(model.Drive.ChangeoverRadiansPerSecond))
             {
                 double rpm = model.Drive.ChangeoverRadiansPerSecond / (2.0 * Math.PI) * 60.0;
-                sheet.Check("Phase current and drive", "Changeover to full steps", "rpm; deg/s", i, rpm, rpm * 6.0 / reduction);
+                sheet.Check("Phase current and drive", "Changeover to full steps", "rpm", i, rpm);
+                sheet.Check("Phase current and drive", "", "full steps/s", i, rpm / 60.0 * steps);
+                sheet.Check("Phase current and drive", "", "deg/s", i, rpm * 6.0 / reduction);
+                sheet.Check("Phase current and drive", "", "x sidereal", i, rpm * 6.0 / reduction / (360.0 / SiderealDay));
             }
-            else
+            else if (AxisNames.Of(scenario.Setup).All(one => double.IsPositiveInfinity(scenario.Setup.Axis(one).Drive.ChangeoverRadiansPerSecond)))
             {
-                Assert.Equal("never", sheet.Text("Phase current and drive", "Changeover to full steps", "rpm; deg/s", i));
+                Assert.Equal("never", sheet.Text("Phase current and drive", "Changeover to full steps", "", i));
             }
 
             sheet.Check("Gearing", "Full steps per motor turn", "", i, steps);
@@ -66,13 +80,26 @@ public sealed class SheetNumberTests
             string[] exact = sheet.Text("Gearing", "Total reduction", "exact", i).Split('/');
             Assert.Equal(reduction, double.Parse(exact[0], CultureInfo.InvariantCulture) / (exact.Length > 1 ? double.Parse(exact[1], CultureInfo.InvariantCulture) : 1.0), 1e-12 * reduction);
             sheet.Check("Gearing", "", "decimal", i, reduction);
+            for (int stage = 0; stage < model.Train.Stages.Count; stage++)
+            {
+                string[] teeth = sheet.Text("Gearing", model.Train.Stages.Count == 1 ? "Stage before the worm" : $"Stage {stage + 1} from the motor", "driven/driving", i).Split('/');
+                double ratio = double.Parse(teeth[0], CultureInfo.InvariantCulture) / (teeth.Length > 1 ? double.Parse(teeth[1], CultureInfo.InvariantCulture) : 1.0);
+                Assert.Equal(model.Train.Stages[stage].Ratio, ratio, 1e-8 * ratio);
+            }
+
+            sheet.Check("Gearing", "Worm wheel", "teeth", i, model.Train.Worm.WheelTeeth);
+            sheet.Check("Gearing", "Pulses per motor turn", "", i, steps * micro);
+            sheet.Check("Gearing", "Pulses per worm turn", "", i, steps * micro * reduction * model.Train.Worm.Starts / model.Train.Worm.WheelTeeth);
             sheet.Check("Gearing", "Pulses per axis turn", "", i, steps * micro * reduction);
+            sheet.Check("Gearing", "Pulses per degree", "", i, steps * micro * reduction / 360.0);
+            sheet.Check("Gearing", "Pulses per arcsec", "", i, steps * micro * reduction / ArcsecondsPerTurn);
             sheet.Check("Gearing", "Full step at the axis", "arcsec", i, ArcsecondsPerTurn / (steps * reduction));
             sheet.Check("Gearing", "Microstep at the axis", "arcsec", i, ArcsecondsPerTurn / (steps * reduction * micro));
             if (model.EncoderCounts > 0.0)
             {
                 sheet.Check("Gearing", "Encoder, counts per axis turn", "", i, model.EncoderCounts);
                 sheet.Check("Gearing", "Encoder, one count", "arcsec", i, ArcsecondsPerTurn / model.EncoderCounts);
+                sheet.Check("Gearing", "Encoder, pulses per count", "", i, steps * micro * reduction / model.EncoderCounts);
             }
 
             double backlash = model.Train.BacklashRadians;
@@ -81,7 +108,7 @@ public sealed class SheetNumberTests
                 backlash += model.Train.Stages[stage].BacklashRadians / model.Train.Stages.Skip(stage + 1).Aggregate(model.Train.Worm.Ratio, (all, after) => all * after.Ratio);
             }
 
-            sheet.Check("Gearing", "Backlash at the axis", "arcsec", i, backlash / (2.0 * Math.PI) * ArcsecondsPerTurn);
+            sheet.Check("Gearing", "Backlash at the axis", "arcsec; pulses", i, backlash / (2.0 * Math.PI) * ArcsecondsPerTurn, backlash / (2.0 * Math.PI) * steps * micro * reduction);
             sheet.Check("Gearing", "Worm period, sidereal", "s", i, SiderealDay * model.Train.Worm.Starts / model.Train.Worm.WheelTeeth);
             AxisResult run = MoveStudy.Run(scenario.Setup, axis, new MoveOptions());
             AxisOutcome again = run.Outcome;
@@ -106,7 +133,15 @@ public sealed class SheetNumberTests
                 again.LoadFactor is null ? reach + " only" : (run.Rates.Cap is null ? "" : "at least ") + reach,
                 sheet.Text("Prediction", "Arrives up to a slew rate of", "deg/s", i));
             sheet.Check("Supply", "Voltage", "V", i, model.Drive.SupplyVolts);
-            sheet.Check("Supply", "Current to provide, at least", "A", i, again.Power.PeakSupplyAmperes);
+            sheet.Check("Supply", "Motors at their peak, through an ideal drive", "A", i, again.Power.PeakSupplyAmperes);
+            sheet.Check("Supply", "With what the drive itself takes", "A", i, (again.Power.PeakSupplyAmperes / 0.85) + 0.05);
+
+            // All shipped mounts with two axes feed both from one voltage.
+            double[] peaks = [.. AxisNames.Of(scenario.Setup).Select(one => MoveStudy.Run(scenario.Setup, one, new MoveOptions { Explain = false }).Outcome.Power.PeakSupplyAmperes)];
+            double taken = (peaks.Sum() / 0.85) + (0.05 * peaks.Length);
+            Assert.Equal(Say.Number(Math.Ceiling(taken / 0.8 * 10.0) / 10.0), sheet.Text("Supply", peaks.Length > 1 ? "One supply for both, rated at least" : "Supply, rated at least", "A", i));
+            double fuse = double.Parse(sheet.Text("Supply", peaks.Length > 1 ? "Its fuse, slow" : "Fuse, slow", "A", i), CultureInfo.InvariantCulture);
+            Assert.InRange(fuse, taken / 0.75, 1.27 * taken / 0.75); // the next of a series that grows by 1.25 to 1.27
         }
 
         sheet.NothingLeft();
@@ -127,7 +162,7 @@ public sealed class SheetNumberTests
             double reduction = before * model.Train.Worm.WheelTeeth / model.Train.Worm.Starts;
             bool polar = axis == MountAxis.Polar;
             double tracking = polar ? model.Drive.TrackingCurrentAmperes : model.Drive.HoldingCurrentAmperes;
-            sheet.Check("Power on", "Supply current, motor holding", "A", i, AtRest(model, model.Drive.HoldingCurrentAmperes, ambient));
+            sheet.Check("Power on", "Supply current, drives on less off", "A", i, AtRest(model, model.Drive.HoldingCurrentAmperes, ambient));
             sheet.Check("One motor turn", "Pulses", "", i, pulses);
             sheet.Check("One motor turn", "The worm turns by", "deg", i, 360.0 / before);
             sheet.Check("Sense of rotation", "Pulses for 1 deg", "", i, pulses * reduction / 360.0);
@@ -142,7 +177,7 @@ public sealed class SheetNumberTests
                 sheet.Check("Track for 10 min", "One full step each", "s", i, SiderealDay / (steps * reduction));
             }
 
-            sheet.Check("Track for 10 min", "Supply current", "A", i, AtRest(model, tracking, ambient));
+            sheet.Check("Track for 10 min", "Supply current, drives on less off", "A", i, AtRest(model, tracking, ambient));
             if (model.Motor.ThermalResistanceKelvinPerWatt > 0.0)
             {
                 sheet.Check("Track for 10 min", $"Winding after 10 min, from {ambient.ToString(CultureInfo.InvariantCulture)} degC", "degC", i, Warmed(model, tracking, ambient));
@@ -173,7 +208,7 @@ public sealed class SheetNumberTests
                 Assert.True(path > degrees * ramp, "the path is too short for the paper formula"); // no shipped one is
                 sheet.Check(title, "Rate; greatest acceleration", "deg/s; deg/s\u00b2", i, degrees, acceleration);
                 sheet.Check(title, "The move takes", "s", i, (path / degrees) + ramp);
-                sheet.Check(title, "Peak supply current", "A", i, outcome.Power.PeakSupplyAmperes);
+                sheet.Check(title, "Peak supply current, on less off", "A", i, outcome.Power.PeakSupplyAmperes);
                 string rest = $"Within {move.SettleToleranceRadians * 648000.0 / Math.PI:0} arcsec of its rest after";
                 if (outcome.Settling?.AgainstRestSeconds is > 0.0 and var time && outcome.Verdict == MoveEnd.Arrives)
                 {
@@ -194,6 +229,23 @@ public sealed class SheetNumberTests
         return motion.Ramp.Seconds is { } seconds
             ? (seconds, degreesPerSecond / (seconds * shape))
             : (degreesPerSecond / (motion.Ramp.RadiansPerSecondSquared!.Value * 180.0 / Math.PI * shape), motion.Ramp.RadiansPerSecondSquared.Value * 180.0 / Math.PI);
+    }
+
+    // By adding up small pieces: the rate rises with the acceleration, which for an S-curve rises and falls over its share of the ramp.
+    private static double RampDegrees(AxisMotion motion, double degreesPerSecond, double seconds)
+    {
+        const int Pieces = 20_000;
+        double start = motion.StartRateRadiansPerSecond * 180.0 / Math.PI, share = motion.Shape == RampShape.SCurve ? motion.JerkShare : 0.0, rate = 0.0, way = 0.0;
+        double Acceleration(double place) => share == 0.0 ? 1.0 : Math.Min(1.0, Math.Min(place, 1.0 - place) / share);
+        double whole = Enumerable.Range(0, Pieces).Sum(i => Acceleration((i + 0.5) / Pieces));
+        for (int i = 0; i < Pieces; i++)
+        {
+            double gain = Acceleration((i + 0.5) / Pieces) / whole;
+            way += (start + ((degreesPerSecond - start) * (rate + (0.5 * gain)))) * seconds / Pieces;
+            rate += gain;
+        }
+
+        return way;
     }
 
     private static IEnumerable<string> Settings(AxisModel model, MountAxis axis, double share)
@@ -262,9 +314,10 @@ public sealed class SheetNumberTests
         /// <summary>Digits that are printed; zeros at the end may be left out.</summary>
         private static int Digits(string name, string unit) => (name, unit) switch
         {
-            ("", "decimal") or ("Pulses per axis turn", _) => 9,
-            ("Changeover to full steps", _) or ("The worm turns by", _) or ("The axis moves", _) or ("One full step each", _) or ("Encoder counts for 1 deg", _) => 4,
-            ("Slewing" or "Tracking" or "Holding" or "Backlash at the axis" or "Current to provide, at least" or "The move takes" or "Rate; greatest acceleration", _) => 3,
+            ("", "decimal") or ("Pulses per axis turn" or "Pulses per worm turn" or "Pulses per degree" or "Pulses per arcsec", _) => 9,
+            (_, "arcsec/s; pulses/s") => 5,
+            ("The worm turns by", _) or ("The axis moves", _) or ("One full step each", _) or ("Encoder counts for 1 deg", _) => 4,
+            ("Slewing" or "Tracking" or "Holding" or "Backlash at the axis" or "Motors at their peak, through an ideal drive" or "With what the drive itself takes" or "The move takes" or "Rate; greatest acceleration", _) => 3,
             (_, "A") or ("Least torque margin", _) => 2,
             _ when name.StartsWith("Within", StringComparison.Ordinal) => 3,
             _ => 6,
@@ -272,6 +325,6 @@ public sealed class SheetNumberTests
 
         public void NothingLeft() => Assert.DoesNotContain(
             rows.SelectMany(row => row.Row.Values.Select((value, axis) => (row.Row, value, axis))),
-            cell => cell.Row.Name is not ("Shape" or "Shape; jerk share" or "Start rate, no ramp below it") && cell.value is not ("none" or "heating left out") && !asked.Contains((cell.Row, cell.axis)));
+            cell => cell.Row.Name is not ("Shape" or "Shape; jerk share" or "Start rate, no ramp below it") && cell.value is not ("none" or "heating left out" or "never") && !asked.Contains((cell.Row, cell.axis)));
     }
 }

@@ -1,19 +1,16 @@
 using AxisSim.Cli.Text;
-using AxisSim.Cli.Text.Balance;
 using AxisSim.Cli.Text.Moves;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Outcomes;
-using AxisSim.Core.Payloads;
 using AxisSim.Core.Sky;
 using AxisSim.Tests.Invented;
 
 namespace AxisSim.Tests.Unit.Cli.Text.Moves;
 
-/// <summary>What is said of the path, of a motor that is too strong, and of poses.</summary>
+/// <summary>What is said of the path, and of a motor that is too strong.</summary>
 public sealed class SlewTextTests
 {
     private const double Degree = Math.PI / 180.0;
-    private const double Latitude = 54.4 * Degree;
 
     [Fact]
     public void The_slew_is_that_of_the_axis_and_the_slower_one_is_named()
@@ -60,17 +57,4 @@ public sealed class SlewTextTests
     [Fact]
     public void The_verdict_says_first_how_far_off_the_target_it_ends() =>
         Assert.Equal("ARRIVES: the polar axis arrives and settles, 0.824 s after the mount's slew of 25.3 s, but off its target by 6.02 arcsec.", VerdictText.OfMount(SampleReports.Arriving().Results));
-
-    [Fact]
-    public void The_worst_pose_in_the_sky_is_above_the_horizon_and_as_bad_as_any()
-    {
-        // Paper: 2 kg x 0.1 m too little counterweight at 54.4 deg: 0.2 x 9.80665 x cos 54.4 deg = 1.1417 N m at any declination, bar level.
-        const double Expected = 1.1417;
-        var payload = new PayloadModel { Bodies = [new PayloadBody { Name = "tube", Shape = BodyShape.Point, MassKilograms = 2.0, OutMetres = 0.1 }] };
-        SkyWorst worst = SkyWorst.Find(payload, Latitude, MountAxis.Polar);
-        Assert.Equal(Expected, worst.NewtonMetres, 1e-4 * Expected);
-        Assert.True(SkyWorst.Up(worst.Pose, Latitude));
-        Assert.False(SkyWorst.Up(SkyPose.ToMechanical(0.0, -40.0 * Degree, PierSide.West, Latitude), Latitude)); // culminates at 90 - 54.4 - 40 = -4.4 deg
-        Assert.True(SkyWorst.Up(SkyPose.ToMechanical(0.0, -30.0 * Degree, PierSide.West, Latitude), Latitude));
-    }
 }
