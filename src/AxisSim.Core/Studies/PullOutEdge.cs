@@ -66,12 +66,17 @@ internal sealed class PullOutEdge
         return [.. lighter, .. between, .. heavier];
     }
 
-    /// <summary>Takes what was asked for.</summary>
+    /// <summary>Takes what was asked for; nothing more once the edge is placed.</summary>
     /// <param name="loads">The loads, N m.</param>
     /// <param name="keptSeconds">For how long each kept sync, s; infinite where it was not lost.</param>
     /// <param name="briefSeconds">What is lost earlier was not held at all, s.</param>
     public void Take(double[] loads, double[] keptSeconds, double briefSeconds)
     {
+        if (Done)
+        {
+            return;
+        }
+
         Take(loads, keptSeconds, lengthy: true);
         int fails = Fails;
         if (Asks() is [])

@@ -223,7 +223,7 @@ public sealed class ProgramTests : IDisposable
         {
             (int code, string output, string error) = Run("balance", Repository.PathOf("scenarios", "heavy-reflector-stalls.toml"), "--out", folder);
             Assert.Equal((0, ""), (code, error));
-            Assert.Equal(["balance.json", "balance.png", "balance.svg"], Directory.GetFiles(folder).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+            Assert.Equal(["balance.json", "balance.png", "balance.svg", "balanced.toml"], Directory.GetFiles(folder).Select(Path.GetFileName).Order(StringComparer.Ordinal));
             Assert.Contains(Path.Combine(folder, "balance.png"), output, StringComparison.Ordinal);
             using JsonDocument document = JsonDocument.Parse(File.ReadAllText(Path.Combine(folder, "balance.json")));
             JsonElement polar = document.RootElement.GetProperty("graded")[0];

@@ -86,7 +86,7 @@ public sealed class SettingsProgramTests : IDisposable
         string stalls = Repository.PathOf("scenarios", "heavy-reflector-stalls.toml"), place = Path.Combine(folder, "out"), made = Path.Combine(folder, "balanced-mount.toml");
         (int code, string output, string error) = Run("balance", stalls, "--out", place, "--write-scenario", made);
         Assert.True(code == 0, error);
-        Assert.Equal(["balance.json", "balanced.toml"], Directory.GetFiles(place).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+        Assert.Equal(["balance.json", "balance.png", "balance.svg", "balanced.toml"], Directory.GetFiles(place).Select(Path.GetFileName).Order(StringComparer.Ordinal));
         Assert.StartsWith("BALANCED", Run("balance", made).Output, StringComparison.Ordinal);
         Assert.StartsWith("BALANCED", Run("balance", stalls, "--settings", Path.Combine(place, "balanced.toml")).Output, StringComparison.Ordinal);
         Assert.Contains(made, output, StringComparison.Ordinal);
