@@ -25,7 +25,7 @@ public static class EnvelopeFigure
             throw new ArgumentException("The ramps of an envelope must be finite, and positive on a logarithmic axis.", nameof(picture));
         }
 
-        string description = (picture.Sentence.Length > 0 ? picture.Sentence + " " : "") + "Greatest safe slew rate in deg/s against ramp time in s. " + string.Join(" ", picture.Curves.Select(Words));
+        string description = (picture.Sentence.Length > 0 ? picture.Sentence + " " : "") + "Greatest slew rate in deg/s against ramp time in s. " + string.Join(" ", picture.Curves.Select(Words));
         return new Sheet(picture.Title, picture.Sentence, description, [EnvelopePanel.Create(picture)]);
     }
 

@@ -15,7 +15,7 @@ namespace AxisSim.Cli.Commands;
 /// <summary><c>axissim envelope FILE</c>: the greatest safe slew rate against the ramp.</summary>
 internal static class EnvelopeCommand
 {
-    private sealed record Request(string File, LaidArguments Laid, string? Axis, string? Ramp, string? Points, string? For, string? Threads, string? Folder, string? Format);
+    private sealed record Request(string File, LaidArguments Laid, string? Axis, string? Ramp, string? Points, string? For, string? Margin, string? Threads, string? Folder, string? Format);
 
     /// <summary>The command.</summary>
     public static Command Create(Host host)
@@ -26,10 +26,11 @@ internal static class EnvelopeCommand
         Option<string> ramp = new("--ramp") { Description = "Ramp times, as \"FROM..TO s\" (the default: from a quarter to four times that of the file)", HelpName = "RANGE" };
         Option<string> points = new("--points") { Description = "How many ramp times, evenly spaced in the logarithm (the default: 8)", HelpName = "N" };
         Option<string> list = new("--for") { Description = "One curve for each value of a key, as \"KEY=v1,v2,v3 UNIT\": --for \"polar.drive.slew_current=0.7,0.9,1.1 A\"", HelpName = "LIST" };
+        Option<string> margin = new("--margin") { Description = "Load in hand: the rates arrive with inertia, imbalance and friction that much greater (the default: none)", HelpName = "SHARE" };
         Option<string> threads = SharedOptions.Threads();
-        var command = new Command("envelope", "The greatest slew rate that arrives, for a range of ramps and a list of loads or currents") { file, axis, lay.Files, lay.Set, ramp, points, list, threads, folder, format };
+        var command = new Command("envelope", "The greatest slew rate that arrives, for a range of ramps and a list of loads or currents") { file, axis, lay.Files, lay.Set, ramp, points, list, margin, threads, folder, format };
         command.SetAction(parsed => Run(host, new Request(
-            parsed.GetRequiredValue(file), lay.Of(parsed), parsed.GetValue(axis), parsed.GetValue(ramp), parsed.GetValue(points), parsed.GetValue(list), parsed.GetValue(threads), parsed.GetValue(folder), parsed.GetValue(format))));
+            parsed.GetRequiredValue(file), lay.Of(parsed), parsed.GetValue(axis), parsed.GetValue(ramp), parsed.GetValue(points), parsed.GetValue(list), parsed.GetValue(margin), parsed.GetValue(threads), parsed.GetValue(folder), parsed.GetValue(format))));
         return command;
     }
 
@@ -42,6 +43,7 @@ internal static class EnvelopeCommand
         MountAxis? asked = options.Axis(request.Axis);
         (double From, double To)? ramp = own.Ramp(request.Ramp);
         int points = own.Points(request.Points), threads = options.Threads(request.Threads);
+        double margin = own.Margin(request.Margin);
         IReadOnlyList<ForValue> values = ForValues.Read(request.For, options.Problems);
         if (ScenarioInput.Read(host, request.File, request.Laid, options) is not { } scenario)
         {
@@ -57,7 +59,7 @@ internal static class EnvelopeCommand
             return ExitCodes.BadInput;
         }
 
-        var work = new EnvelopeWork(scenario.Setup, values, variants) { File = request.File, Laid = scenario.Laid, Ramp = ramp, Points = points, Threads = threads };
+        var work = new EnvelopeWork(scenario.Setup, values, variants) { File = request.File, Laid = scenario.Laid, Ramp = ramp, Points = points, LoadFactor = 1.0 + margin, Threads = threads };
         IReadOnlyList<EnvelopeReport> reports = work.Run(host, axes);
         IReadOnlyList<TypedLine> tries = EnvelopeTrial.Of(scenario, reports, new QuestionOptions { Threads = threads, Stop = host.Stop });
         var document = new EnvelopeDocument(reports, tries, request.File, scenario);

@@ -13,7 +13,6 @@ internal sealed class CompareOptionValues(List<Problem> problems)
     public const double DefaultMargin = 0.3;
 
     private const int MostValues = 12;
-    private const double GreatestMargin = 4.0;
     private const double LeastShare = 0.1;
     private const double GreatestShare = 2.0;
     private const double GreatestRatio = 1e5;
@@ -42,27 +41,10 @@ internal sealed class CompareOptionValues(List<Problem> problems)
         List("--voltages", text, Dimension.Voltage, GreatestVoltage, "up to 12 different voltages parted by commas, the unit once at the end", "--voltages \"12,24,36 V\"");
 
     /// <summary>Margin as a share.</summary>
-    public double Margin(string? text) => Share("--margin", text, DefaultMargin, 0.0, GreatestMargin, "from 0 % to 400 %", "--margin 30%");
+    public double Margin(string? text) => ShareOption.Margin(problems, text, DefaultMargin);
 
     /// <summary>Slew current over rated current.</summary>
-    public double CurrentShare(string? text) => Share("--current-share", text, 1.0, LeastShare, GreatestShare, "from 10 % to 200 % of the rated current", "--current-share 80%");
-
-    private double Share(string option, string? text, double otherwise, double least, double most, string allowed, string fix)
-    {
-        if (text is null)
-        {
-            return otherwise;
-        }
-
-        QuantityReading reading = QuantityText.Read(text, Dimension.Share);
-        if (reading.Failure is not null || !(reading.Si >= least && reading.Si <= most))
-        {
-            Add(option, $"\"{text}\"{(reading.Failure is null ? "" : $" ({reading.Failure})")}", allowed, fix);
-            return otherwise;
-        }
-
-        return reading.Si;
-    }
+    public double CurrentShare(string? text) => ShareOption.Read(problems, "--current-share", text, 1.0, (LeastShare, GreatestShare), "from 10 % to 200 % of the rated current", "--current-share 80%");
 
     private IReadOnlyList<double?> List(string option, string? text, Dimension? dimension, double most, string allowed, string fix)
     {

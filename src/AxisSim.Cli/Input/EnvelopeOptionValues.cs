@@ -43,6 +43,9 @@ internal sealed class EnvelopeOptionValues(List<Problem> problems)
         return (from.Si, to.Si);
     }
 
+    /// <summary>Margin on the load as a share; none where the option is left out.</summary>
+    public double Margin(string? text) => ShareOption.Margin(problems, text, 0.0);
+
     /// <summary>Number of ramps.</summary>
     public int Points(string? text) => WholeNumber.Read(problems, "--points", text, DefaultPoints, 2, MostPoints, "--points 8");
 

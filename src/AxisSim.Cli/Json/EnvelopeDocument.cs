@@ -13,7 +13,7 @@ internal sealed record EnvelopeLineEntry(string Label, string? Setting, IReadOnl
 
 /// <summary>The envelope of one axis as a record for programs.</summary>
 internal sealed record EnvelopeEntry(
-    MountAxis Axis, string Verdict, double AskedRateRadiansPerSecond, GreatestRate Own, double ResolutionRadiansPerSecond, double DistanceRadians, double PulseLimitRadiansPerSecond, string? Key, IReadOnlyList<EnvelopeLineEntry> Curves);
+    MountAxis Axis, string Verdict, double LoadFactor, double AskedRateRadiansPerSecond, GreatestRate Own, double ResolutionRadiansPerSecond, double DistanceRadians, double PulseLimitRadiansPerSecond, string? Key, IReadOnlyList<EnvelopeLineEntry> Curves);
 
 /// <summary>The JSON document of an envelope.</summary>
 internal sealed class EnvelopeDocument(IReadOnlyList<EnvelopeReport> reports, IReadOnlyList<TypedLine> tries, string file, Scenario scenario)
@@ -37,6 +37,7 @@ internal sealed class EnvelopeDocument(IReadOnlyList<EnvelopeReport> reports, IR
     private static EnvelopeEntry Entry(EnvelopeReport report) => new(
         report.Axis,
         EnvelopeVerdict.Of(report),
+        report.LoadFactor,
         report.AskedRadiansPerSecond,
         report.Own,
         report.ResolutionRadiansPerSecond,

@@ -34,7 +34,7 @@ internal static class EnvelopeFiles
         bool onIt = report.Own.RampSeconds >= from && report.Own.RampSeconds <= to;
         return new EnvelopePicture
         {
-            Title = $"{name}: greatest safe slew rate, {report.Axis.Words()}{(report.Key is null ? "" : $", for {report.Key}")}",
+            Title = $"{name}: {EnvelopeVerdict.Greatest(report)}, {report.Axis.Words()}{(report.Key is null ? "" : $", for {report.Key}")}",
             Sentence = EnvelopeVerdict.Of(report),
             Curves = [.. report.Lines.Select(line => new EnvelopeCurve(line.Label, [.. line.Rates.Select(rate => new EnvelopePoint(rate.RampSeconds, rate.RateRadiansPerSecond))]))],
             Own = onIt ? (new EnvelopePoint(report.Own.RampSeconds, report.AskedRadiansPerSecond), $"the file: {EnvelopeVerdict.Rate(report.AskedRadiansPerSecond)}, {Units.Time(report.Own.RampSeconds)}") : null,

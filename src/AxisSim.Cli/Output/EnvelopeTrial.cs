@@ -6,11 +6,14 @@ using AxisSim.Files.Scenarios;
 
 namespace AxisSim.Cli.Output;
 
-/// <summary>Finds rates well below the greatest safe ones with which the whole move, run as typed, arrives and settles.</summary>
+/// <summary>Finds rates below the greatest ones with which the whole move, run as typed, arrives and settles.</summary>
 internal static class EnvelopeTrial
 {
-    /// <summary>Shares of the greatest safe rate that are tried in turn: first a third in hand (common practice, no source).</summary>
+    /// <summary>Shares of the greatest rate that are tried in turn: first a third in hand (common practice, no source).</summary>
     private static readonly double[] Shares = [0.67, 0.5, 0.35, 0.2];
+
+    /// <summary>The same where the rate has load in hand already.</summary>
+    private static readonly double[] SafeShares = [1.0, 0.9, .. Shares];
 
     private const int TypedDigits = 2;
 
@@ -18,11 +21,11 @@ internal static class EnvelopeTrial
     public static IReadOnlyList<TypedLine> Of(Scenario scenario, IReadOnlyList<EnvelopeReport> reports, QuestionOptions options)
     {
         EnvelopeReport[] able = [.. reports.Where(report => double.IsFinite(report.Own.RateRadiansPerSecond))];
-        TypedLine? First(EnvelopeReport[] of) => TypedTrial.First(scenario, Lines(of), TypedTrial.AsItIs, options);
+        TypedLine? First(EnvelopeReport[] of) => TypedTrial.First(scenario, Lines(of), of[0].LoadFactor, options);
         return able.Length > 1 && First(able) is { } together ? [together] : [.. able.Select(report => First([report])).OfType<TypedLine>()];
     }
 
-    private static IEnumerable<TypedLine> Lines(EnvelopeReport[] reports) => Shares
+    private static IEnumerable<TypedLine> Lines(EnvelopeReport[] reports) => (EnvelopeVerdict.HasMargin(reports[0]) ? SafeShares : Shares)
         .Select(share => new TypedLine([.. reports.Select(report => report.Axis)], [.. reports.Select(report => Setting(report, share))]))
         .DistinctBy(line => string.Join(' ', line.Settings));
 

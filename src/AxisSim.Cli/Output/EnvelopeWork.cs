@@ -31,6 +31,9 @@ internal sealed class EnvelopeWork(MountSetup setup, IReadOnlyList<ForValue> val
 
     public required int Points { get; init; }
 
+    /// <summary>Factor on inertia, imbalance and friction of the axis with which the rates have to arrive.</summary>
+    public required double LoadFactor { get; init; }
+
     public required int Threads { get; init; }
 
     /// <summary>The reports of the axes.</summary>
@@ -55,13 +58,14 @@ internal sealed class EnvelopeWork(MountSetup setup, IReadOnlyList<ForValue> val
         int own = values.Count == 0 ? Array.IndexOf(ramps, ownRamp) : -1;
         EnvelopeCase[] cases =
         [
-            .. curves.SelectMany(curve => ramps.Select(ramp => new EnvelopeCase(curve.Setup, ramp, ramp == ownRamp ? ownRate : null))),
-            .. own < 0 ? [new EnvelopeCase(setup, ownRamp, ownRate)] : Array.Empty<EnvelopeCase>(),
+            .. curves.SelectMany(curve => ramps.Select(ramp => new EnvelopeCase(curve.Setup.Loaded(axis, LoadFactor), ramp, ramp == ownRamp ? ownRate : null))),
+            .. own < 0 ? [new EnvelopeCase(setup.Loaded(axis, LoadFactor), ownRamp, ownRate)] : Array.Empty<EnvelopeCase>(),
         ];
         IReadOnlyList<GreatestRate> rates = EnvelopeStudy.Run(cases, axis, new EnvelopeOptions { ResolutionRadiansPerSecond = resolution, Threads = Threads, Stop = host.Stop, Progress = progress });
         return new EnvelopeReport
         {
             Axis = axis,
+            LoadFactor = LoadFactor,
             File = File,
             Laid = Laid,
             Key = values.Count == 0 ? null : values[0].Setting.Split('=')[0],

@@ -1,4 +1,5 @@
 using AxisSim.Core.Drives;
+using AxisSim.Core.Dynamics;
 using AxisSim.Core.Motion;
 using AxisSim.Core.Motors;
 using AxisSim.Core.Mount.Checks;
@@ -18,6 +19,9 @@ public static class CurveStudy
     private const double Beyond = 1.02;
 
     private const int Points = 24;
+
+    /// <summary>A notch in the curve has ended at this multiple of its speed.</summary>
+    private const double PastNotch = 1.2;
 
     /// <summary>Stretches of the path over the time of the slew.</summary>
     private const int PathStretches = 400;
@@ -103,7 +107,7 @@ public static class CurveStudy
         var plan = new MovePlan(setup);
         AxisModel model = setup.Axis(axis);
         double peak = PeakSpeed(plan, axis, model);
-        double[] speeds = [.. Speeds(peak, model.Drive.ChangeoverRadiansPerSecond), .. new[] { 1.1, 1.2, 1.3, 1.4, 1.5 }.Select(share => share * peak)];
+        double[] speeds = [.. Speeds(peak, model.Drive.ChangeoverRadiansPerSecond, Met(setup, axis)), .. new[] { 1.1, 1.2, 1.3, 1.4, 1.5 }.Select(share => share * peak)];
         var samples = new Dictionary<(bool Full, SupplyLevel Level), PullOutSamples>();
         foreach (SupplyLevel level in levels)
         {
@@ -132,7 +136,7 @@ public static class CurveStudy
     {
         AxisModel model = setup.Axis(axis);
         double changeover = model.Drive.ChangeoverRadiansPerSecond;
-        double[] speeds = Speeds(peak, changeover);
+        double[] speeds = Speeds(peak, changeover, Met(setup, axis));
         List<PullOutSamples> samples = [];
         foreach (bool full in new[] { false, true })
         {
@@ -193,11 +197,15 @@ public static class CurveStudy
         return Math.Max(planned, 0.05 * model.Motion.SlewRateRadiansPerSecond * model.Train.TotalRatio);
     }
 
-    /// <summary>Speeds from a hundredth of the top, closer together at the low end; the peak itself and the changeover, up to which one mode is simulated and from which the other, among them.</summary>
-    private static double[] Speeds(double peak, double changeover)
+    /// <summary>Speeds at which the detent drives a swing of the axis, and where that has ended: a notch there is narrower than the other speeds are apart.</summary>
+    private static IEnumerable<double> Met(MountSetup setup, MountAxis axis) =>
+        new AxisSwings(setup.Axis(axis), AxisAssembly.Parameters(setup, axis)).DetentSpeeds.SelectMany(speed => new[] { speed, PastNotch * speed });
+
+    /// <summary>Speeds from a hundredth of the top, closer together at the low end; among them the peak itself, the changeover, up to which one mode is simulated and from which the other, and those met.</summary>
+    private static double[] Speeds(double peak, double changeover, IEnumerable<double> met)
     {
         double[] even = [.. Enumerable.Range(0, Points).Select(i => Beyond * peak * (0.01 + (0.99 * Math.Pow((double)i / (Points - 1), 1.5))))];
-        IEnumerable<double> own = changeover > even[0] && changeover < even[^1] ? [peak, changeover] : [peak];
+        IEnumerable<double> own = met.Append(changeover).Where(speed => speed > even[0] && speed < even[^1]).Append(peak);
         return [.. even.Concat(own).Distinct().Order()];
     }
 

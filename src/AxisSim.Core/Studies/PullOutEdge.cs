@@ -3,7 +3,7 @@ namespace AxisSim.Core.Studies;
 /// <summary>The load at which an axis loses sync at a speed, for one way in which loads come on: asks for the loads that place it, until it lies between two that do.</summary>
 /// <remarks>
 /// The edge is the lightest load that is lost, since a load that comes on slowly passes all below it. Loads are first held for a short time. The edge is then refined between the
-/// lightest that is lost and the one below, with loads held for longer; some lighter ones are held as long, for a swing that builds up slowly may be met at them alone; and so are
+/// lightest that is lost and the one below, with loads held for longer; some lighter ones are held as long, the lightest among them, for a swing that builds up slowly may be met at them alone; and so are
 /// heavier ones that the short time let pass. What is lost only then moves the edge, and the search goes on there.
 /// </remarks>
 internal sealed class PullOutEdge
@@ -62,8 +62,9 @@ internal sealed class PullOutEdge
         int parts = Math.Clamp((int)Math.Ceiling(((above - below) / _grain) - Rounding), 1, Parts);
         IEnumerable<double> between = Enumerable.Range(0, parts).Select(i => below + (i * (above - below) / parts)).Where(load => load > below || !_held.Values[fails - 1].Lengthy);
         IEnumerable<double> lighter = _rough.Zip(_rough.Skip(1)).Where(pair => pair.Second <= below).TakeLast(Lighter).Select(pair => 0.5 * (pair.First + pair.Second)).Where(load => !_held.ContainsKey(load));
+        IEnumerable<double> least = fails > 1 && !_held.Values[0].Lengthy ? [_held.Keys[0]] : [];
         IEnumerable<double> heavier = _held.Skip(fails).Where(held => !held.Value.Lost && !held.Value.Lengthy).Select(held => held.Key);
-        return [.. lighter, .. between, .. heavier];
+        return [.. least, .. lighter, .. between, .. heavier];
     }
 
     /// <summary>Takes what was asked for; nothing more once the edge is placed.</summary>

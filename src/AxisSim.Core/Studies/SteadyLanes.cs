@@ -14,10 +14,10 @@ namespace AxisSim.Core.Studies;
 /// <summary>How an axis has come to its steady load.</summary>
 internal enum SteadyPast
 {
-    /// <summary>Quietly: from just below the load, with nothing swinging.</summary>
+    /// <summary>Quietly: from below the load, with nothing swinging.</summary>
     Calm,
 
-    /// <summary>From nine tenths of the load, with the rotor swinging as a run-up through its resonance leaves it; what does not keep itself up dies out on the way as the axis' own damping lets it.</summary>
+    /// <summary>From further below the load, with the rotor swinging as a run-up through its resonance leaves it; what does not keep itself up dies out on the way as the axis' own damping lets it.</summary>
     Swinging,
 }
 
@@ -44,8 +44,12 @@ internal sealed class SteadyLanes
     /// <summary>Damping that is added next where the drive full-steps: little enough for the rotor to overshoot its steps as it will without.</summary>
     private const double LightShare = 0.1;
 
+    // Of the load, the rotor bears so much from the start. Microstepped, that is nearly all: its place on the field is known, and an axis that has to follow far swings.
+    // Full-stepped, where the winding lags the voltage as well, it is not.
     private const double CalmFrom = 0.97;
     private const double SwingingFrom = 0.9;
+    private const double CalmFromFullStepped = 0.75;
+    private const double SwingingFromFullStepped = 0.4;
 
     /// <summary>Swing of the rotor's field that is left over, rad.</summary>
     private const double SwingRadians = 0.5;
@@ -88,6 +92,7 @@ internal sealed class SteadyLanes
     private readonly double _step;
     private readonly double _ambient;
     private readonly double _swing;
+    private readonly AxisSwings _swings;
 
     public SteadyLanes(MountSetup setup, MountAxis axis, bool fullStepping, double speed)
     {
@@ -96,6 +101,7 @@ internal sealed class SteadyLanes
         MountSetup bare = setup.With(axis, _model) with { Disturbances = setup.Disturbances with { SyncProbe = true } };
         (_fullStepping, _speed) = (fullStepping, speed);
         _p = AxisAssembly.Parameters(bare, axis);
+        _swings = new AxisSwings(_model, _p);
         AxisModel asked = _model with { Drive = _model.Drive with { ChangeoverRadiansPerSecond = fullStepping ? 0.0 : double.PositiveInfinity } };
         StepChoice choice = StepChoice.For(StepChoice.DefaultSeconds, asked, _p, SteadyPlan(speed));
         Workable = choice.Workable;
@@ -118,33 +124,15 @@ internal sealed class SteadyLanes
     public bool SwingsBetweenSteps => _fullStepping && 2.0 * Math.PI * _speed / _model.Motor.FullStepRadians < _swing;
 
     /// <summary>Time in which the detent, where it is slow enough to meet the axis' own swing or twice that, has driven this up, s; else 0.</summary>
-    public double BuildUpSeconds => 4.0 * _model.Motor.RotorTeeth * _speed < DetentSwings * AxisSwing 
-        ? Math.Clamp(BuildUpShare / Math.Min(_model.Train.DampingRatio, _model.Flexible?.DampingRatio ?? 1.0), LeastBuildUpSwings, GreatestBuildUpSwings) * SwingSeconds
+    public double BuildUpSeconds => AxisSwings.DetentPerElectricalTurn * _model.Motor.RotorTeeth * _speed < DetentSwings * _swings.Axis 
+        ? Math.Clamp(BuildUpShare / Math.Min(_model.Train.DampingRatio, _model.Flexible?.DampingRatio ?? 1.0), LeastBuildUpSwings, GreatestBuildUpSwings) * _swings.LongestSeconds
         : 0.0;
 
     /// <summary>Time in which a load that is a little too much has the axis fall behind, s.</summary>
-    public double FallSeconds => FallSwings * SwingSeconds;
+    public double FallSeconds => FallSwings * _swings.LongestSeconds;
 
     /// <summary>Shaft torque that the axis' own bearings ask for, N m: the least load there is, unless something helps.</summary>
     public double OwnNewtonMetres => _loss.InputTorque(Drag / _model.Train.TotalRatio, 1.0);
-
-    /// <summary>Stiffness of mesh and field in series, N m/rad at the axis.</summary>
-    private double Stiffness
-    {
-        get
-        {
-            double n = _model.Train.TotalRatio;
-            double magnetic = _model.Motor.RotorTeeth * _model.Motor.TorqueConstantNewtonMetresPerAmpere * _model.Drive.SlewCurrentAmperes * n * n;
-            return 1.0 / ((1.0 / _p.Mesh.Stiffness) + (1.0 / magnetic));
-        }
-    }
-
-    /// <summary>Angular frequency of the axis on that, without a flexible payload, rad/s.</summary>
-    private double AxisSwing => Math.Sqrt(Stiffness / _p.AxisInertia);
-
-    /// <summary>Period of the slowest swing, of the whole axis on that or of a flexible payload on its own spring, s.</summary>
-    private double SwingSeconds =>
-        2.0 * Math.PI * Math.Sqrt(Math.Max((_p.AxisInertia + _p.PayloadInertia) / Stiffness, _p.PayloadInertia > 0.0 ? _p.PayloadInertia / _p.PayloadStiffness : 0.0));
 
     /// <summary>Time in which the axis follows the opening load angle, s; 0 where it hardly has to.</summary>
     private double FollowSeconds
@@ -154,7 +142,7 @@ internal sealed class SteadyLanes
             double n = _model.Train.TotalRatio;
             double opened = _p.Mesh.Stiffness / (_model.Motor.RotorTeeth * n);
             double load = n * ClosedFormNewtonMetres / (1.0 + _loss.Driving);
-            return opened < SmallShare * load ? 0.0 : SwingSeconds;
+            return opened < SmallShare * load ? 0.0 : _swings.LongestSeconds;
         }
     }
 
@@ -208,7 +196,7 @@ internal sealed class SteadyLanes
     /// <summary>A lane whose rotor is relieved of a share of what it is spared at first, as if the plan dragged it along, and whose damping asks for nothing at steady speed.</summary>
     private LaneParameters Helped(LaneParameters row, SteadyLoadCase load, double share, int index, ref LaneState state)
     {
-        double spared = (1.0 - (load.Past == SteadyPast.Calm ? CalmFrom : SwingingFrom)) * Math.Max(0.0, load.ShaftNewtonMetres);
+        double spared = (1.0 - BorneFrom(load.Past)) * Math.Max(0.0, load.ShaftNewtonMetres);
         row.PlanDrag += share * spared * row.RotorKick / (_row.StepsPerRadian * _speed * _step);
 
         // Every other lane sees the sync probe mirrored: the phase of a small disturbance must not decide.
@@ -221,6 +209,14 @@ internal sealed class SteadyLanes
         row.PayloadShare = pushed == 0.0 ? row.PayloadShare : row.PayloadShare * outside / state.Torque;
         return row;
     }
+
+    private double BorneFrom(SteadyPast past) => (past, _fullStepping) switch
+    {
+        (SteadyPast.Calm, false) => CalmFrom,
+        (SteadyPast.Calm, true) => CalmFromFullStepped,
+        (_, false) => SwingingFrom,
+        _ => SwingingFromFullStepped,
+    };
 
     private double AxisLoad(double shaftTorque) => (_model.Train.TotalRatio * shaftTorque / (1.0 + _loss.Driving)) - Drag;
 
@@ -235,7 +231,7 @@ internal sealed class SteadyLanes
     /// <summary>The same with the axis damped against its steady speed, and a flexible payload against the axis to critical, or as far as the step allows.</summary>
     private LaneParameters Still(LaneParameters row)
     {
-        row.AxisDrag += Math.Min(2.0 * AxisShare * AxisSwing * _step, GreatestDecay);
+        row.AxisDrag += Math.Min(2.0 * AxisShare * _swings.Axis * _step, GreatestDecay);
         if (_p.PayloadInertia > 0.0)
         {
             double perTorque = (1.0 / _p.AxisInertia) + (1.0 / _p.PayloadInertia);
@@ -255,7 +251,7 @@ internal sealed class SteadyLanes
         double share = PullOutLaw.RegulatorShare(motor.RotorTeeth, _speed, _model.Drive.RegulatorSeconds);
         double current = _model.Drive.SlewCurrentAmperes * share * (_fullStepping ? PullOutLaw.SquareWaveFundamental * _model.Drive.FullStepCurrentFraction : 1.0);
         double field = -Math.Acos(share);
-        double rotor = ((load.Past == SteadyPast.Calm ? CalmFrom : SwingingFrom) * load.ShaftNewtonMetres) + _p.RotorCoulomb + (_p.RotorViscous * _speed);
+        double rotor = (BorneFrom(load.Past) * load.ShaftNewtonMetres) + _p.RotorCoulomb + (_p.RotorViscous * _speed);
         double lag = field - Math.Asin(Math.Clamp(rotor / (motor.TorqueConstantNewtonMetresPerAmpere * current), -1.0, 1.0));
         double rotorAngle = lag / motor.RotorTeeth;
         double node = _p.ShaftInertia > 0.0 ? (rotorAngle / _p.StageRatio) - Twist(_p.StageMesh, mesh / _p.WormRatio * (1.0 + _p.Loss.Driving)) : rotorAngle;

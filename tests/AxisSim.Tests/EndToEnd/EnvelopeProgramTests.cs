@@ -1,4 +1,12 @@
 using System.Text.Json;
+using System.Text.RegularExpressions;
+using AxisSim.Core.Batches;
+using AxisSim.Core.Envelopes;
+using AxisSim.Core.Mount;
+using AxisSim.Core.Outcomes;
+using AxisSim.Core.Questions;
+using AxisSim.Core.Sky;
+using AxisSim.Files.Scenarios;
 using AxisSim.Cli;
 using AxisSim.Tests.Golden;
 using static AxisSim.Tests.EndToEnd.InProcess;
@@ -43,6 +51,8 @@ public sealed class EnvelopeProgramTests : IDisposable
     [InlineData("varies itself", "--for", "polar.motion.ramp_time=1,2 s")]
     [InlineData("one of a few words", "--for", "polar.motion.shape=1,2")]
     [InlineData("above max_pulse_rate", "--for", "polar.drive.microsteps=16,256")]
+    [InlineData("from 0 % to 400 %", "--margin", "500%")]
+    [InlineData("a comma is not a decimal point", "--margin", "0,3")]
     [InlineData("nothing slews", "--set", "move.end_polar=-5 deg")]
     [InlineData("did you mean --ramp?", "--rampe", "1 s")]
     public void Bad_input_is_exit_2_with_a_message_that_helps(string message, string option, string value)
@@ -66,6 +76,39 @@ public sealed class EnvelopeProgramTests : IDisposable
         (_, _, string error) = Run("envelope", Heavy, "--for", "payload.tubus.mass=8,10,12 kg");
         Assert.Single(error.Split('\n').Where(line => line.StartsWith("--for", StringComparison.Ordinal)).Distinct());
         Assert.Single(error.Split('\n'), line => line.StartsWith("--for", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_margin_is_load_that_the_rates_bear_and_the_next_does_not()
+    {
+        // On paper: imbalance and friction that take two thirds of the torque leave 0.95/1 - 2/3, or six sevenths, of the rest for an inertia of 1.05: a rate of about 0.8.
+        (int plainCode, string plain, _) = Run(["envelope", Heavy, .. Short, "--ramp", "0.4 s", "--format", "json"]);
+        (int code, string asked, _) = Run(["envelope", Heavy, .. Short, "--ramp", "0.4 s", "--margin", "5%", "--format", "json"]);
+        Assert.Equal((0, 0), (plainCode, code));
+        using JsonDocument before = JsonDocument.Parse(plain), after = JsonDocument.Parse(asked);
+        JsonElement own = after.RootElement.GetProperty("axes")[0].GetProperty("own");
+        Assert.Equal(1.05, after.RootElement.GetProperty("axes")[0].GetProperty("load_factor").GetDouble(), 1e-12);
+        double rate = own.GetProperty("rate_radians_per_second").GetDouble(), failing = own.GetProperty("first_failing_radians_per_second").GetDouble();
+        double without = before.RootElement.GetProperty("axes")[0].GetProperty("own").GetProperty("rate_radians_per_second").GetDouble();
+        Assert.InRange(rate, 0.6 * without, 0.95 * without);
+
+        MountSetup mount = ScenarioReader.ReadFile(Heavy, ["move.end_polar=-11 deg", "move.end_declination=13 deg"]).Scenario!.Setup;
+        MoveEnd End(double radiansPerSecond) =>
+            BatchStudy.Run([new BatchCase(EnvelopeStudy.With(mount.Loaded(MountAxis.Polar, 1.05), MountAxis.Polar, 0.4, radiansPerSecond), MountAxis.Polar)], new BatchOptions())[0].End;
+        Assert.Equal(MoveEnd.Arrives, End(rate));
+        Assert.Equal(MoveEnd.Stalls, End(failing));
+    }
+
+    [Fact]
+    public void The_line_to_type_bears_the_margin()
+    {
+        (int code, string output, _) = Run(["envelope", Heavy, .. Short, "--ramp", "0.4 s", "--margin", "5%"]);
+        Assert.Equal(0, code);
+        string text = Regex.Replace(output, @"\s+", " ");
+        Match line = Regex.Match(text, "and bears a load factor of 1.05; look at margin and heat there: .*?--set \"polar.motion.slew_rate=([0-9.]+) deg/s\"");
+        Assert.True(line.Success, output);
+        MountSetup mount = ScenarioReader.ReadFile(Heavy, ["move.end_polar=-11 deg", "move.end_declination=13 deg", $"polar.motion.slew_rate={line.Groups[1].Value} deg/s"]).Scenario!.Setup;
+        Assert.Equal(MoveEnd.Arrives, BatchStudy.Run([new BatchCase(mount.Loaded(MountAxis.Polar, 1.05), MountAxis.Polar)], new BatchOptions())[0].End);
     }
 
     [Fact]

@@ -51,9 +51,19 @@ public sealed class EnvelopeTextTests
     [Fact]
     public void The_verdict_without_a_safe_rate_and_without_a_rate_to_try()
     {
-        Assert.Contains("NO SAFE RATE: with the ramp of 0.1 s in the file even 0.02 deg/s stalls", EnvelopeVerdict.Of(Report(MountAxis.Polar, 3.0, None(0.1), [])), StringComparison.Ordinal);
+        EnvelopeReport none = Report(MountAxis.Polar, 3.0, None(0.1), []);
+        Assert.Contains("NO RATE ARRIVES: with the ramp of 0.1 s in the file even 0.02 deg/s stalls", EnvelopeVerdict.Of(none), StringComparison.Ordinal);
+        Assert.Contains("NO SAFE RATE: with", EnvelopeVerdict.Of(none with { LoadFactor = 1.3 }), StringComparison.Ordinal);
         GreatestRate untried = Ends(500.0, double.NaN, Limit.MoveLength) with { Tried = 0 };
         Assert.Contains("no rate can be tried with the ramp of 8.33 min in the file: the axis turns 90 deg", EnvelopeVerdict.Of(Report(MountAxis.Polar, 3.0, untried, [])), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Only_rates_with_load_in_hand_are_called_safe()
+    {
+        EnvelopeReport plain = Report(MountAxis.Polar, 2.0, Fails(1.0, 3.0), []);
+        Assert.DoesNotContain("safe", EnvelopeVerdict.Of(plain), StringComparison.OrdinalIgnoreCase);
+        Assert.Contains("the greatest safe slew rate (with 1.3 times the load) is 3 deg/s", EnvelopeVerdict.Of(plain with { LoadFactor = 1.3 }), StringComparison.Ordinal);
     }
 
     private static GreatestRate Fails(double ramp, double rate) => Ends(ramp, rate, Limit.PulseRate) with
@@ -70,7 +80,7 @@ public sealed class EnvelopeTextTests
 
     private static EnvelopeReport Report(MountAxis axis, double asked, GreatestRate own, IReadOnlyList<EnvelopeLine> lines) => new()
     {
-        Axis = axis, File = "mount.toml", Key = "payload.tube.mass", AskedRadiansPerSecond = asked * Degree, Own = own, Lines = lines,
+        Axis = axis, LoadFactor = 1.0, File = "mount.toml", Key = "payload.tube.mass", AskedRadiansPerSecond = asked * Degree, Own = own, Lines = lines,
         ResolutionRadiansPerSecond = 0.02 * Degree, DistanceRadians = 90.0 * Degree, PulseLimitRadiansPerSecond = 6.51 * Degree,
     };
 

@@ -17,7 +17,7 @@ internal static class EnvelopePresenter
 
         foreach (EnvelopeReport report in reports)
         {
-            page.Heading($"{Say.Sentence(report.Axis.Words())}: greatest safe slew rate in deg/s{(report.Key is null ? "" : $", for {report.Key}")}");
+            page.Heading($"{Say.Sentence(report.Axis.Words())}: {EnvelopeVerdict.Greatest(report)} in deg/s{(report.Key is null ? "" : $", for {report.Key}")}");
             Table(page, report);
             page.Gap();
             Marks(page, report);
@@ -41,10 +41,12 @@ internal static class EnvelopePresenter
 
     private static void Below(Page page, IReadOnlyList<EnvelopeReport> reports, IReadOnlyList<TypedLine> tries)
     {
-        page.Text("Safe means that the simulated move keeps sync and clutch, no more: there is no margin in it. Stay well below.");
+        page.Text(EnvelopeVerdict.HasMargin(reports[0])
+            ? $"Safe means that the simulated move keeps sync and clutch with inertia, imbalance and friction of the axis times {Say.Number(reports[0].LoadFactor)}."
+            : "Arriving means that the simulated move keeps sync and clutch, no more: there is no margin in it. Stay well below, or ask for load in hand: --margin 30%.");
         foreach (TypedLine line in tries)
         {
-            page.Text($"With this, run as typed, {line.Promise}; look at margin and heat there:");
+            page.Text($"With this, run as typed, {line.Promise}{(EnvelopeVerdict.HasMargin(reports[0]) ? $", and {(line.Axes.Count == 1 ? "bears" : "bear")} a load factor of {Say.Number(reports[0].LoadFactor)}" : "")}; look at margin and heat there:");
             page.Copyable(CommandText.Of("simulate", reports[0].File, reports[0].Laid, line.Settings), indent: 2);
         }
 
@@ -118,7 +120,7 @@ internal static class EnvelopePresenter
         string range = Same(at.Island!.FromRadiansPerSecond, at.Island.ToRadiansPerSecond)
             ? $"{EnvelopeVerdict.Rate(at.Island.FromRadiansPerSecond)} arrives"
             : $"some rates from {Say.Number(Units.Degrees(at.Island.FromRadiansPerSecond), 4)} to {EnvelopeVerdict.Rate(at.Island.ToRadiansPerSecond)} arrive";
-        page.Text($"i above the first failure some rates arrive again. With a ramp of {Units.Time(at.RampSeconds)}{which}, {EnvelopeVerdict.Rate(at.FirstFailingRadiansPerSecond)} {EnvelopeVerdict.Ends(at.Failure)}, but {range}: near a resonance, and at the very edge of overload, arriving comes and goes. Such rates do not count as safe.");
+        page.Text($"i above the first failure some rates arrive again. With a ramp of {Units.Time(at.RampSeconds)}{which}, {EnvelopeVerdict.Rate(at.FirstFailingRadiansPerSecond)} {EnvelopeVerdict.Ends(at.Failure)}, but {range}: near a resonance, and at the very edge of overload, arriving comes and goes. Such rates do not count.");
     }
 
     private static string Tried(EnvelopeReport report)

@@ -16,6 +16,9 @@ internal sealed record EnvelopeReport
 {
     public required MountAxis Axis { get; init; }
 
+    /// <summary>Factor on inertia, imbalance and friction of the axis with which the rates arrive; 1 for the load as it is.</summary>
+    public required double LoadFactor { get; init; }
+
     /// <summary>Scenario as the user gave it, and the settings over it; for commands to copy.</summary>
     public required string File { get; init; }
 

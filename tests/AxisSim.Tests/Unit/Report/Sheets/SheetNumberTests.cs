@@ -318,7 +318,7 @@ public sealed class SheetNumberTests
             (_, "arcsec/s; pulses/s") => 5,
             ("The worm turns by", _) or ("The axis moves", _) or ("One full step each", _) or ("Encoder counts for 1 deg", _) => 4,
             ("Slewing" or "Tracking" or "Holding" or "Backlash at the axis" or "Motors at their peak, through an ideal drive" or "With what the drive itself takes" or "The move takes" or "Rate; greatest acceleration", _) => 3,
-            (_, "A") or ("Least torque margin", _) => 2,
+            (_, "A") or ("Least torque margin" or "Swing of the rotor, of what it can hold", _) => 2,
             _ when name.StartsWith("Within", StringComparison.Ordinal) => 3,
             _ => 6,
         };
