@@ -162,7 +162,6 @@ internal sealed class LaneCommands
         };
     }
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static double Fall(AxisModel model, MotorPlan plan) => plan.SlewSeconds + model.Drive.CurrentFallDelaySeconds;
 
     private static DriveEvent[] Events(AxisModel model, MotorPlan plan)
@@ -173,5 +172,6 @@ internal sealed class LaneCommands
         return [.. events.OrderBy(e => e.TimeSeconds)];
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private LaneLevel Level() => (_later ? LaneLevel.LaterMicrostepping : LaneLevel.SlewMicrostepping) + (_command.FullStepping ? 1 : 0);
 }
