@@ -70,7 +70,7 @@ internal static class BalanceFiles
         {
             // Each place on the usual side of the pier: the telescope west for what is east of the meridian.
             MountPose pose = SkyPose.ToMechanical(hour * Math.PI / 12.0, declination * Math.PI / 180.0, hour < 0.0 ? PierSide.West : PierSide.East, latitude);
-            return BalanceReach.SineOfAltitude(pose, latitude) >= 0.0 ? Math.Abs(answer.Scenario.Setup.Load.GravityTorque(reached.Axis, pose)) : double.NaN;
+            return SkyPose.SineOfAltitude(pose, latitude) >= 0.0 ? Math.Abs(answer.Scenario.Setup.Load.GravityTorque(reached.Axis, pose)) : double.NaN;
         }
 
         PoseImbalance worst = reached.Worst;

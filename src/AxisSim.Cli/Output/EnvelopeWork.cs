@@ -96,9 +96,6 @@ internal sealed class EnvelopeWork(MountSetup setup, IReadOnlyList<ForValue> val
     /// <summary>The round number in deg/s at or below a share of a rate, in rad/s.</summary>
     public static double RoundRate(double rateRadiansPerSecond, double share)
     {
-        double most = share * Units.Degrees(rateRadiansPerSecond);
-        double power = Math.Pow(10.0, Math.Floor(Math.Log10(most)));
-        double round = new[] { 5.0, 2.0, 1.0 }.First(digit => digit * power <= most * (1.0 + 1e-9)) * power;
-        return round * Math.PI / 180.0;
+        return RoundDigits.OneTwoFive(share * Units.Degrees(rateRadiansPerSecond)) * Math.PI / 180.0;
     }
 }

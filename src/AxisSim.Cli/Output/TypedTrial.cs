@@ -35,14 +35,14 @@ internal static class TypedTrial
     {
         MountSetup?[] setups = [.. promises.Select(promise => (asFile ? Carry.Read(scenario, promise.Settings) : scenario.With(promise.Settings).Scenario)?.Setup)];
         int[] read = [.. Enumerable.Range(0, promises.Count).Where(i => setups[i] is not null)];
-        int[] others = [.. read.Where(i => Has(setups[i]!, Other(promises[i].Axis)))];
+        int[] others = [.. read.Where(i => Has(setups[i]!, promises[i].Axis.Other()))];
 
         // The other axis as it is without the settings, to see whether it fails anyway.
-        MountAxis[] plain = [.. others.Select(i => Other(promises[i].Axis)).Distinct()];
+        MountAxis[] plain = [.. others.Select(i => promises[i].Axis.Other()).Distinct()];
         BatchCase[] settling =
         [
             .. read.Select(i => new BatchCase(setups[i]!, promises[i].Axis)),
-            .. others.Select(i => new BatchCase(setups[i]!, Other(promises[i].Axis))),
+            .. others.Select(i => new BatchCase(setups[i]!, promises[i].Axis.Other())),
             .. plain.Select(axis => new BatchCase(scenario.Setup, axis)),
         ];
         BatchCase[] loaded = [.. read.Select(i => new BatchCase(setups[i]!.Loaded(promises[i].Axis, promises[i].LoadFactor), promises[i].Axis))];
@@ -55,7 +55,7 @@ internal static class TypedTrial
                 for (int k = 0; k < read.Length; k++)
                 {
                     int beside = Array.IndexOf(others, read[k]);
-                    bool other = beside < 0 || Arrives(read.Length + beside) || !Arrives(read.Length + others.Length + Array.IndexOf(plain, Other(promises[read[k]].Axis)));
+                    bool other = beside < 0 || Arrives(read.Length + beside) || !Arrives(read.Length + others.Length + Array.IndexOf(plain, promises[read[k]].Axis.Other()));
                     holds[read[k]] = Arrives(k) && Arrives(settling.Length + k) && other;
                 }
 
@@ -66,8 +66,6 @@ internal static class TypedTrial
     /// <summary>The first of some lines, in their order, with which every axis that it names arrives and settles and bears a load factor; null when none does. A line is run only if those before it fail.</summary>
     public static TypedLine? First(Scenario scenario, IEnumerable<TypedLine> lines, double loadFactor, QuestionOptions options, bool asFile = false) =>
         lines.FirstOrDefault(line => Array.TrueForAll(Hold(scenario, [.. line.Axes.Select(axis => new Promise(axis, line.Settings, loadFactor))], options, asFile), holds => holds));
-
-    private static MountAxis Other(MountAxis axis) => axis == MountAxis.Polar ? MountAxis.Declination : MountAxis.Polar;
 
     private static bool Has(MountSetup setup, MountAxis axis) => (axis == MountAxis.Polar ? setup.Polar : setup.Declination) is not null;
 }

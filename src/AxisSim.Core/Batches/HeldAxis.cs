@@ -49,7 +49,7 @@ internal static class HeldAxis
     private static double Outside(MountSetup setup, MountAxis axis, LaneAxis ready)
     {
         MountLoad load = setup.Load;
-        MountAxis other = axis == MountAxis.Polar ? MountAxis.Declination : MountAxis.Polar;
+        MountAxis other = axis.Other();
         double rate = ready.Plan.At(other).PeakSpeed;
         double slope = Math.Abs(load.PolarInertia[1]) + Math.Abs(load.PolarInertia[2]) + (2.0 * (Math.Abs(load.PolarInertia[3]) + Math.Abs(load.PolarInertia[4])));
         double turning = axis == MountAxis.Polar ? slope * rate * ready.Plan.PolarTracking : 0.5 * slope * rate * rate;

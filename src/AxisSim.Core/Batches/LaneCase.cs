@@ -33,7 +33,7 @@ internal sealed class LaneCase
         AxisModel model = item.Setup.Axis(item.Axis);
         _ratio = model.Train.TotalRatio;
         _ready = new LaneAxis(item.Setup, item.Axis, new MovePlan(item.Setup), options.StepSeconds, options.StepAsAsked);
-        Key = new TeamKey(Numbers(model));
+        Key = new LaneIdentity([.. Numbers(model).Select(BitConverter.DoubleToInt64Bits)]);
         double held = Settles || UntilSeconds - _ready.ShaftPlan.SlewSeconds < 2.0 * BeyondSeconds ? double.PositiveInfinity : HeldAxis.FromSeconds(item.Setup, item.Axis, _ready);
         HeldFromSeconds = Math.Min(held, UntilSeconds);
     }
@@ -51,7 +51,7 @@ internal sealed class LaneCase
     public LaneState Start => _ready.Start;
 
     /// <summary>Equal for cases that get the same commands, disturbances and plan.</summary>
-    public TeamKey Key { get; }
+    public LaneIdentity Key { get; }
 
     /// <summary>Cases that take the very same steps, this one the first: one lane serves them all.</summary>
     public IReadOnlyList<LaneCase> Alike { get; private set; }
@@ -131,7 +131,7 @@ internal sealed class LaneCase
         }
 
         double[] watch = [Choice.StepSeconds, UntilSeconds, HeldFromSeconds, Settles ? SettleJudge.Of(_item.Setup, _item.Axis).RestSeconds : -1.0];
-        return [parts, .. MemoryMarshal.Cast<double, long>(watch), .. MemoryMarshal.Cast<double, long>(Key.Numbers), .. row, .. state];
+        return [parts, .. MemoryMarshal.Cast<double, long>(watch), .. Key.Bits, .. row, .. state];
     }
 
     private IEnumerable<double> Numbers(AxisModel model)
@@ -143,34 +143,7 @@ internal sealed class LaneCase
             wind.WindMetresPerSecond, wind.AirDensityKilogramsPerCubicMetre, wind.DragCoefficient, wind.AreaSquareMetres, wind.LeverMetres, wind.GustMetresPerSecond,
             wind.GustStartSeconds, wind.GustSeconds, wind.TurbulenceIntensity, wind.TurbulenceLengthMetres, wind.TurbulenceSeed,
             .. _ready.ShaftPlan.Numbers,
-            .. _ready.Plan.At(_item.Axis == Sky.MountAxis.Polar ? Sky.MountAxis.Declination : Sky.MountAxis.Polar).Numbers,
+            .. _ready.Plan.At(_item.Axis.Other()).Numbers,
         ];
     }
-}
-
-/// <summary>Numbers that are compared bit by bit.</summary>
-internal sealed class TeamKey : IEquatable<TeamKey>
-{
-    private readonly double[] _numbers;
-    private readonly int _hash;
-
-    public TeamKey(IEnumerable<double> numbers)
-    {
-        _numbers = [.. numbers];
-        var hash = default(HashCode);
-        foreach (double number in _numbers)
-        {
-            hash.Add(number);
-        }
-
-        _hash = hash.ToHashCode();
-    }
-
-    public ReadOnlySpan<double> Numbers => _numbers;
-
-    public bool Equals(TeamKey? other) => other is not null && _numbers.AsSpan().SequenceEqual(other._numbers);
-
-    public override bool Equals(object? obj) => Equals(obj as TeamKey);
-
-    public override int GetHashCode() => _hash;
 }

@@ -2,7 +2,7 @@ using System.Runtime.InteropServices;
 
 namespace AxisSim.Core.Batches;
 
-/// <summary>All that the steps of a lane follow from; equal bit for bit or not at all.</summary>
+/// <summary>Numbers that steps follow from: those of a team, or all of a lane; equal bit for bit or not at all.</summary>
 internal sealed class LaneIdentity : IEquatable<LaneIdentity>
 {
     private readonly long[] _bits;
@@ -15,6 +15,8 @@ internal sealed class LaneIdentity : IEquatable<LaneIdentity>
         hash.AddBytes(MemoryMarshal.AsBytes(bits.AsSpan()));
         _hash = hash.ToHashCode();
     }
+
+    public ReadOnlySpan<long> Bits => _bits;
 
     public bool Equals(LaneIdentity? other) => other is not null && _hash == other._hash && _bits.AsSpan().SequenceEqual(other._bits);
 

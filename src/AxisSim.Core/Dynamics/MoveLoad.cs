@@ -10,7 +10,7 @@ namespace AxisSim.Core.Dynamics;
 internal sealed class MoveLoad(MountSetup setup, MountAxis axis, MovePlan plan)
 {
     private readonly MountLoad _load = setup.Load;
-    private readonly MotorPlan _other = plan.At(axis == MountAxis.Polar ? MountAxis.Declination : MountAxis.Polar);
+    private readonly MotorPlan _other = plan.At(axis.Other());
     private readonly WindTorque _wind = new(setup.Disturbances);
 
     /// <summary>Torque at an axis angle and time, N m.</summary>

@@ -24,6 +24,14 @@ public static class RoundDigits
     /// <param name="digits">Significant digits.</param>
     public static double Nearest(double value, int digits) => At(value, digits, Math.Round);
 
+    /// <summary>The greatest of 1, 2 and 5 times a power of ten that is not above a value.</summary>
+    /// <param name="value">The value, above 0.</param>
+    public static double OneTwoFive(double value)
+    {
+        double power = Math.Pow(10.0, Math.Floor(Math.Log10(value)));
+        return new[] { 5.0, 2.0, 1.0 }.First(digit => digit * power <= value * (1.0 + Slack)) * power;
+    }
+
     /// <summary>One of the last of so many digits of a value.</summary>
     /// <param name="value">The value, above 0.</param>
     /// <param name="digits">Significant digits.</param>

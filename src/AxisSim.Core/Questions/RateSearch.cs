@@ -1,5 +1,6 @@
 using AxisSim.Core.Batches;
 using AxisSim.Core.Mount;
+using AxisSim.Core.Numerics;
 using AxisSim.Core.Outcomes;
 using AxisSim.Core.Sky;
 
@@ -46,8 +47,7 @@ internal sealed class RateSearch
     public static double Resolution(double radiansPerSecond)
     {
         const double Degree = Math.PI / 180.0;
-        double most = 0.005 * radiansPerSecond / Degree, power = Math.Pow(10.0, Math.Floor(Math.Log10(most)));
-        return new[] { 5.0, 2.0, 1.0 }.First(digit => digit * power <= most * (1.0 + Slack)) * power * Degree;
+        return RoundDigits.OneTwoFive(0.005 * radiansPerSecond / Degree) * Degree;
     }
 
     /// <summary>The search over the scenario's own ramp, from its start rate to where rates end, the present rate among those tried.</summary>

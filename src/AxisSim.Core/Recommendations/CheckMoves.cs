@@ -46,13 +46,6 @@ public static class CheckMoves
         return moves;
     }
 
-    /// <summary>Sine of the altitude at which a pose aims.</summary>
-    internal static double SineOfAltitude(MountPose pose, double latitude)
-    {
-        SkyPoint sky = SkyPose.ToSky(pose, latitude);
-        return (Math.Sin(latitude) * Math.Sin(sky.DeclinationRadians)) + (Math.Cos(latitude) * Math.Cos(sky.DeclinationRadians) * Math.Cos(sky.HourAngleRadians));
-    }
-
     private static void Add(List<CheckMove> moves, CheckMove? move)
     {
         if (move is not null && !moves.Any(one => one.Start == move.Start && one.End == move.End))
@@ -97,7 +90,7 @@ public static class CheckMoves
         (int[] others, int[] owns) = axis == MountAxis.Polar ? (declination, polar) : (polar, declination);
         foreach (int other in others)
         {
-            double[] up = [.. owns.Select(own => own * Degree).Where(own => SineOfAltitude(Pose(axis, own, other * Degree), latitude) > 1e-9)];
+            double[] up = [.. owns.Select(own => own * Degree).Where(own => SkyPose.SineOfAltitude(Pose(axis, own, other * Degree), latitude) > 1e-9)];
             if (up.Length > 1)
             {
                 yield return new Stretch(up[0], up[^1], other * Degree);

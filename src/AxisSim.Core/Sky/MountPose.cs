@@ -23,3 +23,10 @@ public enum MountAxis
     /// <summary>The declination axis.</summary>
     Declination,
 }
+
+/// <summary>The two axes of a mount.</summary>
+public static class MountAxes
+{
+    /// <summary>The other of the two.</summary>
+    public static MountAxis Other(this MountAxis axis) => axis == MountAxis.Polar ? MountAxis.Declination : MountAxis.Polar;
+}

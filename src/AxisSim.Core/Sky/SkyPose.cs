@@ -54,4 +54,13 @@ public static class SkyPose
         double fromEquator = Math.Atan2(sin, Math.Abs(cos));
         return new(hourAngle, latitudeRadians < 0.0 ? -fromEquator : fromEquator, west ? PierSide.West : PierSide.East);
     }
+
+    /// <summary>Sine of the altitude at which a pose aims: <c>sin(latitude) sin D + cos(latitude) cos D cos H</c>, H hour angle, D declination; spherical astronomy, no refraction.</summary>
+    /// <param name="pose">Mechanical angles, of any number of turns.</param>
+    /// <param name="latitudeRadians">Latitude, rad; negative south.</param>
+    public static double SineOfAltitude(MountPose pose, double latitudeRadians)
+    {
+        SkyPoint sky = ToSky(pose, latitudeRadians);
+        return (Math.Sin(latitudeRadians) * Math.Sin(sky.DeclinationRadians)) + (Math.Cos(latitudeRadians) * Math.Cos(sky.DeclinationRadians) * Math.Cos(sky.HourAngleRadians));
+    }
 }

@@ -11,7 +11,7 @@ namespace AxisSim.Core.Stepping;
 /// <summary>The other axis' motion and the wind at the ends of a block.</summary>
 internal sealed class LaneDisturbances(MountSetup setup, MountAxis axis, MovePlan plan)
 {
-    private readonly MotorPlan _other = plan.At(axis == MountAxis.Polar ? MountAxis.Declination : MountAxis.Polar);
+    private readonly MotorPlan _other = plan.At(axis.Other());
     private readonly double _slewEnd = plan.At(axis).SlewSeconds;
     // The end of one block is the start of the next.
     private Moment _last = new(double.NaN, 0.0, 0.0, 0.0, 0.0);

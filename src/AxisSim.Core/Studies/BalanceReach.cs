@@ -48,18 +48,11 @@ public static class BalanceReach
         return [.. Enumerable.Range(0, MovePlaces + 1).Select(i => plan.Pose(plan.SlewSeconds * i / MovePlaces))];
     }
 
-    /// <summary>Sine of the altitude at which a pose points: <c>sin(latitude) sin D + cos(latitude) cos D cos H</c>, H hour angle, D declination; spherical astronomy, no refraction.</summary>
-    public static double SineOfAltitude(MountPose pose, double latitudeRadians)
-    {
-        SkyPoint sky = SkyPose.ToSky(pose, latitudeRadians);
-        return (Math.Sin(latitudeRadians) * Math.Sin(sky.DeclinationRadians)) + (Math.Cos(latitudeRadians) * Math.Cos(sky.DeclinationRadians) * Math.Cos(sky.HourAngleRadians));
-    }
-
     private static IEnumerable<MountPose> Sky(double latitude) =>
         from i in Enumerable.Range(0, SkySteps)
         from j in Enumerable.Range(0, SkySteps)
         let pose = new MountPose((2.0 * Math.PI * i / SkySteps) - Math.PI, (2.0 * Math.PI * j / SkySteps) - Math.PI)
-        where SineOfAltitude(pose, latitude) > 0.0
+        where SkyPose.SineOfAltitude(pose, latitude) > 0.0
         select pose;
 
     private static PoseImbalance Worst(MountSetup setup, MountAxis axis, IEnumerable<MountPose> poses, double latitude)
@@ -68,7 +61,7 @@ public static class BalanceReach
         double height = 0.0;
         foreach (MountPose pose in poses)
         {
-            double here = SineOfAltitude(pose, latitude), torque = Math.Abs(setup.Load.GravityTorque(axis, pose));
+            double here = SkyPose.SineOfAltitude(pose, latitude), torque = Math.Abs(setup.Load.GravityTorque(axis, pose));
             if (torque > best.NewtonMetres + Equal || (torque > best.NewtonMetres - Equal && here > height))
             {
                 (best, height) = (new(pose, torque), here);

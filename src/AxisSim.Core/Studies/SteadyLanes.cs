@@ -124,7 +124,7 @@ internal sealed class SteadyLanes
     public bool SwingsBetweenSteps => _fullStepping && 2.0 * Math.PI * _speed / _model.Motor.FullStepRadians < _swing;
 
     /// <summary>Time in which the detent, where it is slow enough to meet the axis' own swing or twice that, has driven this up, s; else 0.</summary>
-    public double BuildUpSeconds => AxisSwings.DetentPerElectricalTurn * _model.Motor.RotorTeeth * _speed < DetentSwings * _swings.Axis 
+    public double BuildUpSeconds => AxisSwings.DetentPerElectricalTurn * _model.Motor.RotorTeeth * _speed < DetentSwings * _swings.Axis
         ? Math.Clamp(BuildUpShare / Math.Min(_model.Train.DampingRatio, _model.Flexible?.DampingRatio ?? 1.0), LeastBuildUpSwings, GreatestBuildUpSwings) * _swings.LongestSeconds
         : 0.0;
 

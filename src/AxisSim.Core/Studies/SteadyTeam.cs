@@ -27,7 +27,7 @@ internal sealed class SteadyTeam
     private readonly LaneSign[] _signs;
     private readonly LaneCommand[] _block = new LaneCommand[Steps];
     private readonly LaneStepKind[] _kinds = new LaneStepKind[Steps];
-    private readonly LaneSplitDecays[] _parts = new LaneSplitDecays[Steps];
+    private readonly LaneSplitDecays[] _decays = new LaneSplitDecays[Steps];
 
     // Of any lane: the electrical circuit is that of all.
     private LaneParameters _circuit;
@@ -82,11 +82,11 @@ internal sealed class SteadyTeam
             {
                 if (_kinds[k].Split)
                 {
-                    LaneBlock.SplitDecays(_block[k].Split, ref _parts[k], ref _winding, ref _circuit);
+                    LaneBlock.SplitDecays(_block[k].Split, ref _decays[k], ref _winding, ref _circuit);
                 }
             }
 
-            _engine.Commands(_block, _parts, _kinds, withDecays: true);
+            _engine.Commands(_block, _decays, _kinds, withDecays: true);
             _engine.End(_commands.PlanFullSteps);
             _engine.Block(Vectors, _kinds, job, _signs, []);
             if (_signs.AsSpan(0, Vectors).Contains(LaneSign.Attention))

@@ -45,4 +45,7 @@ public static class ScenarioKeys
 
     /// <summary>The keys of a section pattern such as <c>polar.motor</c>.</summary>
     internal static IEnumerable<ScenarioKey> InSection(string section) => All.Where(key => key.Section == section);
+
+    /// <summary>Keys that an item of a list cannot do without.</summary>
+    internal static IEnumerable<ScenarioKey> RequiredOf(string item) => InSection(Pattern($"{item}.x")[..^2]).Where(key => key.Required);
 }

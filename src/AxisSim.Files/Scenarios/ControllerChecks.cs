@@ -1,7 +1,7 @@
-using System.Globalization;
 using AxisSim.Core.Controllers;
 using AxisSim.Files.Keys;
 using AxisSim.Files.Units;
+using static System.FormattableString;
 
 namespace AxisSim.Files.Scenarios;
 
@@ -39,7 +39,7 @@ internal static class ControllerChecks
         if (values.Maybe(greatest) < least)
         {
             Entry entry = values.EntryOf(greatest);
-            values.Problems.Error(entry, Text($"{entry.Shown} (below the least number of {least:G6})"), Text($"at least {least:G6}"), ValueSet.Fix(entry, ScenarioKeys.Find(greatest)!, Text($"{least + 9.0:G6}")));
+            values.Problems.Error(entry, Invariant($"{entry.Shown} (below the least number of {least:G6})"), Invariant($"at least {least:G6}"), ValueSet.Fix(entry, ScenarioKeys.Find(greatest)!, Invariant($"{least + 9.0:G6}")));
         }
     }
 
@@ -141,6 +141,4 @@ internal static class ControllerChecks
         ControllerQuantity.TrackingShare or ControllerQuantity.HoldingShare => zero ? "0 %" : "5 %",
         _ => zero ? "0 A" : "0.1 A",
     };
-
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -1,5 +1,6 @@
-using System.Globalization;
 using AxisSim.Core.Drives;
+using AxisSim.Core.Numerics;
+using static System.FormattableString;
 
 namespace AxisSim.Files.Scenarios;
 
@@ -20,7 +21,7 @@ internal static class DriveChecks
         if (values.Maybe(limit) <= values.Number($"{axis}.drive.supply_voltage"))
         {
             Entry entry = values.EntryOf(limit);
-            values.Problems.Error(entry, $"{entry.Shown} (not above the supply voltage)", Text($"a voltage above {values.Number($"{axis}.drive.supply_voltage"):G6} V"), Fix(entry, Text($"\"{values.Number($"{axis}.drive.supply_voltage") * 1.3:G3} V\"")));
+            values.Problems.Error(entry, $"{entry.Shown} (not above the supply voltage)", Invariant($"a voltage above {values.Number($"{axis}.drive.supply_voltage"):G6} V"), Fix(entry, Invariant($"\"{values.Number($"{axis}.drive.supply_voltage") * 1.3:G3} V\"")));
         }
     }
 
@@ -46,11 +47,11 @@ internal static class DriveChecks
             double current = values.Number(path);
             if (current > DriveBounds.GreatestOverRated * rated)
             {
-                values.Problems.Error(entry, Text($"{entry.Shown} ({current:G4} A peak, {current / rated:G3} times the rated current)"), Text($"at most {DriveBounds.GreatestOverRated:G1} times the rated current of {rated:G4} A"), Fix(entry, Text($"\"{rated:G4} A\"")));
+                values.Problems.Error(entry, Invariant($"{entry.Shown} ({current:G4} A peak, {current / rated:G3} times the rated current)"), Invariant($"at most {DriveBounds.GreatestOverRated:G1} times the rated current of {rated:G4} A"), Fix(entry, Invariant($"\"{rated:G4} A\"")));
             }
             else
             {
-                values.Problems.Note(entry, Text($"{current:G4} A peak is above the rated current of {rated:G4} A: the motor heats by {current / rated * (current / rated):G3} times the rated loss, and its torque is overstated, for the model leaves saturation of the iron out"));
+                values.Problems.Note(entry, Invariant($"{current:G4} A peak is above the rated current of {rated:G4} A: the motor heats by {current / rated * (current / rated):G3} times the rated loss, and its torque is overstated, for the model leaves saturation of the iron out"));
             }
         }
     }
@@ -72,7 +73,7 @@ internal static class DriveChecks
         if (values.Written(start) && startRate > values.Number(slew))
         {
             Entry entry = values.EntryOf(start);
-            values.Problems.Error(entry, Text($"{entry.Shown} ({Degrees(startRate):G4} deg/s at the axis, above the slew rate)"), Text($"at most the slew rate of {Degrees(values.Number(slew)):G4} deg/s"), Fix(entry, Text($"\"{Degrees(values.Number(slew)):G4} deg/s\"")));
+            values.Problems.Error(entry, Invariant($"{entry.Shown} ({Degrees(startRate):G4} deg/s at the axis, above the slew rate)"), Invariant($"at most the slew rate of {Degrees(values.Number(slew)):G4} deg/s"), Fix(entry, Invariant($"\"{Degrees(values.Number(slew)):G4} deg/s\"")));
         }
     }
 
@@ -101,16 +102,15 @@ internal static class DriveChecks
         double most = Math.Floor(limit.Value / stepsPerSecond);
         double fits = most >= 1.0 ? Math.Pow(2.0, Math.Floor(Math.Log2(most))) : 0.0;
         Entry entry = values.EntryOf(values.Written(microPath) ? microPath : limitPath);
-        string fix = fits >= 1.0 && values.Written(microPath) ? Fix(values.EntryOf(microPath), Text($"{fits:F0}")) : "a lower slew_rate or a higher max_pulse_rate";
-        values.Problems.Error(entry, Text($"{entry.Shown} microsteps (at the slew rate {stepsPerSecond:F0} full steps/s x {values.Number(microPath):F0} = {pulses:F0} pulses/s, above max_pulse_rate of {limit.Value:F0} pulses/s)"), Text($"at most {Rate(limit.Value, stepsPerSecond, values, axis)}{(fits >= 1.0 ? Text($", or {fits:F0} microsteps at this slew rate") : "; the controller cannot pulse this slew rate even in full steps")}"), fix);
+        string fix = fits >= 1.0 && values.Written(microPath) ? Fix(values.EntryOf(microPath), Invariant($"{fits:F0}")) : "a lower slew_rate or a higher max_pulse_rate";
+        values.Problems.Error(entry, Invariant($"{entry.Shown} microsteps (at the slew rate {stepsPerSecond:F0} full steps/s x {values.Number(microPath):F0} = {pulses:F0} pulses/s, above max_pulse_rate of {limit.Value:F0} pulses/s)"), Invariant($"at most {Rate(limit.Value, stepsPerSecond, values, axis)}{(fits >= 1.0 ? Invariant($", or {fits:F0} microsteps at this slew rate") : "; the controller cannot pulse this slew rate even in full steps")}"), fix);
     }
 
     // Cut to three digits, never rounded up: it must pass when it is typed.
     private static string Rate(double limit, double stepsPerSecond, ValueSet values, string axis)
     {
         double most = Degrees(values.Number($"{axis}.motion.slew_rate")) * limit / (stepsPerSecond * values.Number($"{axis}.drive.microsteps"));
-        double grain = Math.Pow(10.0, Math.Floor(Math.Log10(most)) - 2.0);
-        return Text($"{Math.Floor(most / grain * (1.0 + 1e-9)) * grain:G3} deg/s with {values.Number($"{axis}.drive.microsteps"):F0} microsteps");
+        return Invariant($"{RoundDigits.Down(most, 3):G3} deg/s with {values.Number($"{axis}.drive.microsteps"):F0} microsteps");
     }
 
     private static void CheckWiring(ValueSet values, string axis)
@@ -129,6 +129,4 @@ internal static class DriveChecks
     private static double Degrees(double radians) => radians * 180.0 / Math.PI;
 
     private static string Fix(Entry entry, string value) => ValueSet.Fix(entry, Keys.ScenarioKeys.Find(entry.Path)!, value);
-
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

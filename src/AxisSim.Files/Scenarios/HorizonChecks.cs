@@ -1,7 +1,7 @@
-using System.Globalization;
 using AxisSim.Core.Mount;
 using AxisSim.Core.Sky;
 using AxisSim.Files.Keys;
+using static System.FormattableString;
 
 namespace AxisSim.Files.Scenarios;
 
@@ -32,8 +32,7 @@ internal static class HorizonChecks
     private static void Report(ValueSet values, string end, MountPose pose, double latitude)
     {
         SkyPoint sky = SkyPose.ToSky(pose, latitude);
-        double sine = (Math.Sin(latitude) * Math.Sin(sky.DeclinationRadians)) + (Math.Cos(latitude) * Math.Cos(sky.DeclinationRadians) * Math.Cos(sky.HourAngleRadians));
-        double altitude = Math.Asin(Math.Clamp(sine, -1.0, 1.0));
+        double altitude = Math.Asin(Math.Clamp(SkyPose.SineOfAltitude(pose, latitude), -1.0, 1.0));
         string path = MoveChecks.IsSky(values, end) ? $"move.{end}.hour_angle" : $"move.{end}_polar";
         if (altitude >= -Slack || !values.Written(path))
         {
@@ -42,10 +41,8 @@ internal static class HorizonChecks
 
         double cosine = -Math.Tan(latitude) * Math.Tan(sky.DeclinationRadians);
         string up = cosine >= 1.0
-            ? Text($"a declination of {sky.DeclinationRadians * DegreesPerRadian:F1} deg never rises here")
-            : Text($"at a declination of {sky.DeclinationRadians * DegreesPerRadian:F1} deg the sky is up to {Math.Acos(cosine) * 12.0 / Math.PI:F1} h either side of the meridian, and this is {Math.Abs(sky.HourAngleRadians) * 12.0 / Math.PI:F1} h {(sky.HourAngleRadians > 0.0 ? "west" : "east")} of it");
-        values.Problems.Note(values.EntryOf(path), Text($"the telescope points {-altitude * DegreesPerRadian:F1} deg below the horizon at the {end} of the move; {up}"));
+            ? Invariant($"a declination of {sky.DeclinationRadians * DegreesPerRadian:F1} deg never rises here")
+            : Invariant($"at a declination of {sky.DeclinationRadians * DegreesPerRadian:F1} deg the sky is up to {Math.Acos(cosine) * 12.0 / Math.PI:F1} h either side of the meridian, and this is {Math.Abs(sky.HourAngleRadians) * 12.0 / Math.PI:F1} h {(sky.HourAngleRadians > 0.0 ? "west" : "east")} of it");
+        values.Problems.Note(values.EntryOf(path), Invariant($"the telescope points {-altitude * DegreesPerRadian:F1} deg below the horizon at the {end} of the move; {up}"));
     }
-
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -77,7 +77,7 @@ internal static class Overlay
         OfferedItem offered = document.Offered[$"{list}.{item}"];
         if (!offered.Whole)
         {
-            string needed = string.Join(", ", ScenarioKeys.InSection(ScenarioKeys.Pattern($"{list}.{item}.x")[..^2]).Where(key => key.Required).Select(key => key.Name));
+            string needed = string.Join(", ", ScenarioKeys.RequiredOf($"{list}.{item}").Select(key => key.Name));
             document.Problems.Add(new Problem(
                 offered.File, offered.Spot.Line, offered.Spot.Column, $"{list}.{item}", $"an item \"{item}\" that is not there{(near is null ? "" : $" (did you mean {near}?)")}", $"{known}; or a new one with at least {needed}", near is null ? "" : $"name = \"{near}\""));
             return false;

@@ -54,5 +54,5 @@ internal static class SettingsLayer
     }
 
     private static bool IsWhole(ScenarioDocument layer, string item) =>
-        ScenarioKeys.InSection(ScenarioKeys.Pattern(item + ".x")[..^2]).Where(key => key.Required).All(key => layer.Entries.ContainsKey($"{item}.{key.Name}"));
+        ScenarioKeys.RequiredOf(item).All(key => layer.Entries.ContainsKey($"{item}.{key.Name}"));
 }

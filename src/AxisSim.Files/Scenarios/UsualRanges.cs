@@ -1,6 +1,6 @@
-using System.Globalization;
 using AxisSim.Core.Drives;
 using AxisSim.Core.Mount;
+using static System.FormattableString;
 
 namespace AxisSim.Files.Scenarios;
 
@@ -48,19 +48,17 @@ internal static class UsualRanges
 
         double friction = model.Bearings.CoulombNewtonMetres, rate = model.Motion.SlewRateRadiansPerSecond;
         bool fullSteps = rate * model.Train.TotalRatio > model.Drive.ChangeoverRadiansPerSecond;
-        Key("drive.damping_share", !values.Written($"{axis}.drive.damping"), Text($"{100.0 * RotorDamping.UsualShare:G3} % of critical"), Text($"{RotorDamping.LeastUsualShare:G3}"), Text($"{RotorDamping.MostUsualShare:G3}"));
-        Key("drive.regulator_time", true, Text($"{1e6 * ChopperDrive.UsualRegulatorSeconds:G3} us"), Text($"{1e6 * ChopperDrive.LeastUsualRegulatorSeconds:G3} us"), Text($"{1e6 * ChopperDrive.MostUsualRegulatorSeconds:G3} us"));
+        Key("drive.damping_share", !values.Written($"{axis}.drive.damping"), Invariant($"{100.0 * RotorDamping.UsualShare:G3} % of critical"), Invariant($"{RotorDamping.LeastUsualShare:G3}"), Invariant($"{RotorDamping.MostUsualShare:G3}"));
+        Key("drive.regulator_time", true, Invariant($"{1e6 * ChopperDrive.UsualRegulatorSeconds:G3} us"), Invariant($"{1e6 * ChopperDrive.LeastUsualRegulatorSeconds:G3} us"), Invariant($"{1e6 * ChopperDrive.MostUsualRegulatorSeconds:G3} us"));
         Key("drive.supply_resistance", true, "none", "0.5 ohm");
         Key("drive.full_step_current", fullSteps, "the peak of the sine", "0.707");
-        Key("motor.friction", true, "none", Text($"{0.02 * model.Motor.HoldingTorqueNewtonMetres:G3} N*m"));
-        Key("axis.breakaway", friction > 0.0, "the running friction", Text($"{2.0 * friction:G3} N*m"));
-        Key("axis.viscous", friction > 0.0, "none", Text($"{0.5 * friction / rate:G3} N*m*s/rad"));
+        Key("motor.friction", true, "none", Invariant($"{0.02 * model.Motor.HoldingTorqueNewtonMetres:G3} N*m"));
+        Key("axis.breakaway", friction > 0.0, "the running friction", Invariant($"{2.0 * friction:G3} N*m"));
+        Key("axis.viscous", friction > 0.0, "none", Invariant($"{0.5 * friction / rate:G3} N*m*s/rad"));
         Key("axis.damping_ratio", true, "5 %", "0.02", "0.1");
         if (!values.Written($"{axis}.flexible.frequency"))
         {
             assumed.Add(new AssumedKey($"{axis}.flexible.frequency", "a rigid payload", [[$"{axis}.flexible.frequency=6 Hz"]]));
         }
     }
-
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -54,9 +54,12 @@ internal static partial class Looks
         (MoveEnd.Unknown, new(Swatch.Cell, Palette.Frame, Fill: Palette.Paper)),
     ];
 
+    // Asked for every cell of a map.
+    private static readonly Look[] s_lookOfEnd = [.. s_cells.OrderBy(kind => kind.Cell).Select(kind => kind.Look)];
+
     /// <summary>The kinds of cells, in the order of legends.</summary>
     public static IReadOnlyList<MoveEnd> CellKinds { get; } = [.. s_cells.Select(kind => kind.Cell)];
 
     /// <summary>The look of a kind of cells.</summary>
-    public static Look Cell(MoveEnd cell) => Array.Find(s_cells, kind => kind.Cell == cell).Look;
+    public static Look Cell(MoveEnd cell) => s_lookOfEnd[(int)cell];
 }

@@ -1,7 +1,7 @@
-using System.Globalization;
 using AxisSim.Core.Outcomes;
 using AxisSim.Plots.Drawing;
 using OxyPlot;
+using static System.FormattableString;
 
 namespace AxisSim.Plots.Moves;
 
@@ -52,7 +52,7 @@ internal static class SettlePanel
         {
             double shownTolerance = tolerance * unit.PerRadian;
             model.Annotations.Add(Marks.Belt(Looks.SettleBand, -shownTolerance, shownTolerance));
-            legend.Add(new(Text($"settle band \u00b1{shownTolerance:0.###} {unit.Name}"), Looks.SettleBand));
+            legend.Add(new(Invariant($"settle band \u00b1{shownTolerance:0.###} {unit.Name}"), Looks.SettleBand));
         }
 
         model.Annotations.Add(Marks.Zero());
@@ -69,11 +69,11 @@ internal static class SettlePanel
         if (settling?.AgainstRestSeconds is double seconds && seconds <= shown)
         {
             model.Annotations.Add(Marks.Upright(Looks.Settled, seconds));
-            model.Annotations.Add(TimePanels.NoteBeside(frame, Text($"settled {seconds:0.00} s after the slew"), seconds, about, command));
+            model.Annotations.Add(TimePanels.NoteBeside(frame, Invariant($"settled {seconds:0.00} s after the slew"), seconds, about, command));
         }
         else if (settling is not null)
         {
-            model.Annotations.Add(TimePanels.NoteBeside(frame, Text($"not settled within {observed:0.0} s"), frame.X.To, about, command));
+            model.Annotations.Add(TimePanels.NoteBeside(frame, Invariant($"not settled within {observed:0.0} s"), frame.X.To, about, command));
         }
 
         return new Panel("Close-up of the settling, with the periodic error as it ends: it rests " + Offset(rest * data.Direction), legend, model, Height);
@@ -84,8 +84,6 @@ internal static class SettlePanel
     {
         AngleUnit unit = AngleUnit.For(finalRadians);
         double value = Math.Abs(finalRadians) * unit.PerRadian;
-        return value < 0.005 ? "at the command" : Text($"{value:0.00} {unit.Name} {(finalRadians > 0 ? "beyond" : "short of")} the command");
+        return value < 0.005 ? "at the command" : Invariant($"{value:0.00} {unit.Name} {(finalRadians > 0 ? "beyond" : "short of")} the command");
     }
-
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

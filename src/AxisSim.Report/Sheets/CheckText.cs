@@ -19,7 +19,7 @@ internal static class CheckText
             "Payload, counterweight and the stop at the bar's end secured; every bolt tight.",
             "Balance both axes with the clutches open, all cameras and covers on, one hand on the tube.",
             "Clutches closed: " + Grip(input.Axes, names),
-            $"Turn {(input.Axes.Count > 1 ? "both axes" : "the axis")} by hand through the whole range and beyond: cables stay slack, pier and tripod stay clear. {Path(input, move)}",
+            $"Turn {(input.Axes.Count > 1 ? "both axes" : "the axis")} by hand through the whole range and beyond: cables stay slack, pier and tripod stay clear. The move: {SkyText.Way(move, input.LatitudeRadians)}.",
             "Stops in place; limits and a parking place entered in the controller.",
             $"Measure the supply before it is connected: {Volts(input.Axes)}, polarity right, fuse in. Never plug or unplug a motor under power.",
             "Enter currents and microsteps first, then the rest. Know where the switch is: one hand stays on it.",
@@ -37,12 +37,6 @@ internal static class CheckText
         return known.Length > 0
             ? $"tried with a spring scale they give way as simulated, {string.Join("; ", known)}."
             : "they must hold the tube in every pose, yet give way before something breaks.";
-    }
-
-    private static string Path(SheetInput input, MoveSettings move)
-    {
-        string between = SkyText.Between(move, input.LatitudeRadians) is { } turn ? $"; {turn}" : "";
-        return $"The move: from {SkyText.Of(move.Start, input.LatitudeRadians)}, to {SkyText.Of(move.End, input.LatitudeRadians)}{between}.";
     }
 
     private static string Volts(IReadOnlyList<SheetAxis> axes) =>

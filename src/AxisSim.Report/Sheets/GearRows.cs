@@ -7,8 +7,6 @@ namespace AxisSim.Report.Sheets;
 /// <summary>Teeth, reduction and pulses of the drive train.</summary>
 internal static class GearRows
 {
-    private const int ReductionDigits = 9;
-
     /// <summary>The group.</summary>
     public static SheetGroup Of(IReadOnlyList<SheetAxis> axes) => new("Gearing", [.. Teeth(axes), .. Pulses(axes), .. Encoder(axes), .. Play(axes)]);
 

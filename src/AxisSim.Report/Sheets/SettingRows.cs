@@ -10,8 +10,6 @@ namespace AxisSim.Report.Sheets;
 /// <summary>The numbers to enter into a controller, in the units that controllers ask for.</summary>
 internal static class SettingRows
 {
-    private const int ReductionDigits = 9;
-
     /// <summary>The groups in the order in which set-up asks for them.</summary>
     public static IReadOnlyList<SheetGroup> Of(IReadOnlyList<SheetAxis> axes) =>
     [

@@ -108,10 +108,8 @@ internal static class StepText
 
     private static string Rest(SlewStage stage) => stage switch
     {
-        { Outcome.Verdict: MoveEnd.Broken } => "unknown",
-        { Outcome.Verdict: MoveEnd.Stalls } => "STALLS",
-        { Outcome.Verdict: MoveEnd.ClutchSlips } => "CLUTCH SLIPS",
+        { Outcome.Verdict: MoveEnd.Broken or MoveEnd.Stalls or MoveEnd.ClutchSlips } => Rows.Failed(stage.Outcome.Verdict),
         { Outcome.Settling.AgainstRestSeconds: { } time } => time > 0.0 ? Say.Number(time) : "at once",
-        _ => "DOES NOT SETTLE",
+        _ => Rows.Failed(MoveEnd.DoesNotSettle),
     };
 }

@@ -11,5 +11,5 @@ namespace AxisSim.Report.Sheets;
 internal sealed record TypedInput(string Controller, IReadOnlyList<TypedAxis> Axes, IReadOnlyList<AxisResult> Results, string Verdict)
 {
     /// <summary>Whether the move arrives and settles on every axis as typed.</summary>
-    public bool Arrives => Results.Count > 0 && Results.All(result => result.Broken is null && result.Outcome.Verdict == Core.Outcomes.MoveEnd.Arrives);
+    public bool Arrives => Results.Count > 0 && Results.All(result => result.Outcome.Verdict == Core.Outcomes.MoveEnd.Arrives);
 }

@@ -46,14 +46,7 @@ internal static class TypedRows
         }
 
         SheetRow Row(string name, string unit, Func<AxisResult, string> value) => new(name, unit, [.. typed.Results.Select(value)]);
-        yield return Row("Verdict", "", result => result switch
-        {
-            { Broken: not null } => "unknown",
-            { Outcome.Verdict: MoveEnd.Arrives } => "arrives and settles",
-            { Outcome.Verdict: MoveEnd.Stalls } => "STALLS",
-            { Outcome.Verdict: MoveEnd.ClutchSlips } => "CLUTCH SLIPS",
-            _ => "DOES NOT SETTLE",
-        });
+        yield return Row("Verdict", "", result => result.Outcome.Verdict is MoveEnd.Arrives ? "arrives and settles" : Rows.Failed(result.Outcome.Verdict));
         yield return Row("Load factor", "", result => SettingRows.Factor(result.Outcome.LoadFactor));
         yield return Row("Slew of the mount", "s", result => Say.Number(result.Outcome.SlewSeconds));
         yield return Row("Winding, without end; its limit", "degC", result => $"{Heat(result.Outcome.Power.ContinuousCelsius)}; {Say.Number(Math.Round(result.Outcome.Power.LimitCelsius))}");

@@ -36,6 +36,10 @@ internal static class SkyText
             : null;
     }
 
+    /// <summary>Both ends of a move, and what the telescope does between them, in a clause: "from ..., to ...; ...".</summary>
+    public static string Way(MoveSettings move, double latitudeRadians) =>
+        $"from {Of(move.Start, latitudeRadians)}, to {Of(move.End, latitudeRadians)}{(Between(move, latitudeRadians) is { } between ? "; " + between : "")}";
+
     private static string Clock(double minutes)
     {
         double whole = Math.Round(minutes);

@@ -81,7 +81,7 @@ internal static class ComparisonPresenter
         }
 
         string which = best.Result == winner ? "the best one" : $"{CandidateText.Name(best.Result)}, the best that holds with every axis of the mount";
-        page.Text($"Look at margin, settling and heat of {which} in full. {CarryText.First(CarryText.BestMotor, files)}Run as typed, {best.Line.Promise}, and bear{(best.Line.Axes.Count == 1 ? "s" : "")} a load factor of {Say.Number(1.0 + report.Margin)}:");
+        page.Text($"Look at margin, settling and heat of {which} in full. {CarryText.First(CarryText.BestMotor, files)}Run as typed, {best.Line.PromiseUnder(1.0 + report.Margin)}:");
         page.Copyable(CarryText.Command("simulate", report.File, CarryText.BestMotor, files) + (report.Axes.Count < AxisNames.Of(report.Mount).Count ? $" --axis {report.Axes[0].Key()}" : ""), indent: 2);
     }
 

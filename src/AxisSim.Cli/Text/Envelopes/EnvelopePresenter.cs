@@ -46,7 +46,7 @@ internal static class EnvelopePresenter
             : "Arriving means that the simulated move keeps sync and clutch, no more: there is no margin in it. Stay well below, or ask for load in hand: --margin 30%.");
         foreach (TypedLine line in tries)
         {
-            page.Text($"With this, run as typed, {line.Promise}{(EnvelopeVerdict.HasMargin(reports[0]) ? $", and {(line.Axes.Count == 1 ? "bears" : "bear")} a load factor of {Say.Number(reports[0].LoadFactor)}" : "")}; look at margin and heat there:");
+            page.Text($"With this, run as typed, {(EnvelopeVerdict.HasMargin(reports[0]) ? line.PromiseUnder(reports[0].LoadFactor) : line.Promise)}; look at margin and heat there:");
             page.Copyable(CommandText.Of("simulate", reports[0].File, reports[0].Laid, line.Settings), indent: 2);
         }
 

@@ -6,8 +6,7 @@ namespace AxisSim.Cli.Text.Moves;
 internal static class MoveText
 {
     /// <summary>The move in a sentence, for figures.</summary>
-    public static string Sentence(MoveReport report) =>
-        $"From {SkyText.Of(report.Setup.Move.Start, report.LatitudeRadians)}, to {SkyText.Of(report.Setup.Move.End, report.LatitudeRadians)}{(SkyText.Between(report.Setup.Move, report.LatitudeRadians) is { } between ? "; " + between : "")}.";
+    public static string Sentence(MoveReport report) => $"{Say.Sentence(SkyText.Way(report.Setup.Move, report.LatitudeRadians))}.";
 
     /// <summary>Rows of names and values.</summary>
     public static IEnumerable<(string Name, string Value)> Rows(MoveReport report)

@@ -15,7 +15,7 @@ internal static class SlewText
     /// <summary>How long the slew takes, and which axis decides that.</summary>
     public static string Duration(MountSetup setup, AxisOutcome outcome)
     {
-        MountAxis other = outcome.Axis == MountAxis.Polar ? MountAxis.Declination : MountAxis.Polar;
+        MountAxis other = outcome.Axis.Other();
         (double from, double to) = Ends(setup.Move, outcome.Axis);
         double own = MotionProfile.Create(to - from, setup.Axis(outcome.Axis).Motion).DurationSeconds;
         return own >= outcome.SlewSeconds - SameSeconds ? Units.Time(outcome.SlewSeconds) + ", as planned"

@@ -30,7 +30,7 @@ public sealed class CheckMovesTests
         foreach (CheckMove move in moves.Skip(1))
         {
             Assert.InRange(Math.Abs(move.TurnRadians), 30.0 * Setups.Degree - 1e-9, CheckMoves.LongestRadians + 1e-9);
-            Assert.True(CheckMoves.SineOfAltitude(move.Start, scenario.LatitudeRadians) > 0.0 && CheckMoves.SineOfAltitude(move.End, scenario.LatitudeRadians) > 0.0);
+            Assert.True(SkyPose.SineOfAltitude(move.Start, scenario.LatitudeRadians) > 0.0 && SkyPose.SineOfAltitude(move.End, scenario.LatitudeRadians) > 0.0);
         }
     }
 

@@ -59,9 +59,9 @@ public sealed class BalanceGradeTests
         const double Expected = 1.1417;
         ReachedImbalance reached = BalanceReach.Of(Point(0.1, 0.0, (-60.0, 20.0), (-50.0, 20.0)), Latitude, MountAxis.Polar);
         Assert.Equal(Expected, reached.InSky.NewtonMetres, 1e-4 * Expected);
-        Assert.True(BalanceReach.SineOfAltitude(reached.InSky.Pose, Latitude) > 0.0);
-        Assert.True(BalanceReach.SineOfAltitude(SkyPose.ToMechanical(0.0, -40.0 * Degree, PierSide.West, Latitude), Latitude) < 0.0); // culminates at 90 - 54.4 - 40 = -4.4 deg
-        Assert.True(BalanceReach.SineOfAltitude(SkyPose.ToMechanical(0.0, -30.0 * Degree, PierSide.West, Latitude), Latitude) > 0.0);
+        Assert.True(SkyPose.SineOfAltitude(reached.InSky.Pose, Latitude) > 0.0);
+        Assert.True(SkyPose.SineOfAltitude(SkyPose.ToMechanical(0.0, -40.0 * Degree, PierSide.West, Latitude), Latitude) < 0.0); // culminates at 90 - 54.4 - 40 = -4.4 deg
+        Assert.True(SkyPose.SineOfAltitude(SkyPose.ToMechanical(0.0, -30.0 * Degree, PierSide.West, Latitude), Latitude) > 0.0);
 
         // On the move the bar comes no nearer to level than -50 deg.
         Assert.Equal(Expected * Math.Cos(50.0 * Degree), reached.OnMove.NewtonMetres, 1e-4 * Expected);
@@ -75,7 +75,7 @@ public sealed class BalanceGradeTests
         // horizon: what is reached is a little less, or the same half a turn on; never more.
         ReachedImbalance reached = BalanceReach.Of(Point(0.0, 0.1, (-60.0, 20.0), (-50.0, 20.0)), Latitude, MountAxis.Declination);
         Assert.InRange(reached.InSky.NewtonMetres, 0.9 * 0.2 * G, 0.2 * G);
-        Assert.True(BalanceReach.SineOfAltitude(reached.Worst.Pose, Latitude) > 0.0);
+        Assert.True(SkyPose.SineOfAltitude(reached.Worst.Pose, Latitude) > 0.0);
     }
 
     [Fact]
